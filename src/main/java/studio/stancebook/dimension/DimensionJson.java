@@ -1,0 +1,83 @@
+package studio.stancebook.dimension;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import studio.stancebook.geometry.Point;
+
+/**
+ * A dimension set as the plain tree that JSON reads into and is written from: the shape of the HTTP interface, with
+ * {@code uncertainties} and {@code origins} beside the values. Keys come out in a fixed order.
+ */
+public final class DimensionJson {
+
+    private DimensionJson() {}
+
+    /**
+     * Reads a tree. Every problem is collected before it is refused.
+     *
+     * @param tree as a JSON library reads an object: numbers, strings, lists, maps
+     * @param origin the origin of values that name none
+     * @throws ImpossibleDimensions naming each field under {@code dimensions.}
+     */
+    public static DimensionSet read(Map<String, ?> tree, Origin origin) {
+        return new DimensionReader(tree, origin).read();
+    }
+
+    /** The tree of a set; {@code read} of it gives the same set back, but for who recorded what. */
+    public static Map<String, Object> write(DimensionSet set) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        if (set.scale() != Scale.MILLIMETRES) {
+            tree.put("scale", set.scale().key());
+        }
+        if (set.edition() != Edition.OLDER) {
+            tree.put("edition", set.edition().key());
+        }
+        set.tyres().forEach((axle, tyre) -> tree.put(axle.tyreKey(), tyre.text()));
+        set.scalars().forEach((dimension, value) -> tree.put(dimension.key(), number(value)));
+        set.landmarks().forEach((landmark, point) -> tree.put(landmark.key(), pair(point)));
+        set.polylines()
+                .forEach((polyline, points) -> tree.put(
+                        polyline.key(), points.stream().map(DimensionJson::pair).toList()));
+        if (!set.uncertainties().isEmpty()) {
+            Map<String, Object> uncertainties = new LinkedHashMap<>();
+            set.uncertainties().forEach((key, value) -> uncertainties.put(key, number(value)));
+            tree.put("uncertainties", uncertainties);
+        }
+        if (!set.origins().isEmpty()) {
+            Map<String, Object> origins = new LinkedHashMap<>();
+            set.origins().forEach((key, value) -> origins.put(key, value.key()));
+            tree.put("origins", origins);
+        }
+        return tree;
+    }
+
+    /** The tree of who recorded what and when: {@code {"wheelbase": {"by": "...", "at": "..."}}}. */
+    public static Map<String, Object> writeRecorded(DimensionSet set) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        set.recorded()
+                .forEach((key, mark) ->
+                        tree.put(key, Map.of("by", mark.by(), "at", mark.at().toString())));
+        return tree;
+    }
+
+    /** Adds the marks that {@link #writeRecorded} wrote. */
+    public static DimensionSet withRecorded(DimensionSet set, Map<String, ?> tree) {
+        DimensionSetBuilder builder = set.toBuilder();
+        tree.forEach((key, value) -> DimensionReader.mark(value).ifPresent(mark -> builder.recorded(key, mark)));
+        return builder.build();
+    }
+
+    private static List<Object> pair(Point point) {
+        List<Object> pair = new ArrayList<>(2);
+        pair.add(number(point.x()));
+        pair.add(number(point.z()));
+        return pair;
+    }
+
+    /** A whole number as such, so that 2850 does not become 2850.0. */
+    private static Number number(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15 ? (Number) (long) value : (Number) value;
+    }
+}

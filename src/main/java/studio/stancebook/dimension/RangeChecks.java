@@ -1,0 +1,88 @@
+package studio.stancebook.dimension;
+
+import java.util.ArrayList;
+import java.util.List;
+import studio.stancebook.geometry.Point;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.quantity.Interval;
+import studio.stancebook.quantity.NumberText;
+
+/** Refuses values that no side view has; a typing error is the usual cause. Ranges: studio decision 0004. */
+public final class RangeChecks {
+
+    /** Plausible x of any point of a side view, mm. */
+    public static final Interval X_MM = new Interval(-3000, 9000);
+    /** Plausible z of any point of a side view, mm. */
+    public static final Interval Z_MM = new Interval(-100, 4000);
+
+    private RangeChecks() {}
+
+    /** What is out of range, by JSON name; lengths of an unscaled sketch need only be positive. */
+    public static List<FieldError> problemsOf(DimensionSet set) {
+        List<FieldError> problems = new ArrayList<>();
+        boolean sketch = set.scale() == Scale.UNSCALED;
+        set.scalars().forEach((dimension, value) -> {
+            if (sketch && dimension.unit() == Unit.MM) {
+                checkSketchLength(dimension, value, problems);
+            } else {
+                check(dimension.key(), value, dimension.range(), dimension.unit(), problems);
+            }
+        });
+        if (!sketch) {
+            set.landmarks().forEach((landmark, point) -> checkPoint(landmark.key(), point, problems));
+            set.polylines().forEach((polyline, points) -> checkPoints(polyline, points, problems));
+        }
+        set.uncertainties().forEach((key, value) -> checkUncertainty(key, value, problems));
+        checkLengthAgainstWheelbase(set, problems);
+        return problems;
+    }
+
+    private static void checkSketchLength(Dimension dimension, double value, List<FieldError> problems) {
+        if (value <= 0 && dimension != Dimension.DASH_TO_AXLE) {
+            problems.add(
+                    new FieldError(dimension.key(), dimension.label() + " must be above 0, not " + text(value) + "."));
+        }
+    }
+
+    private static void check(String key, double value, Interval range, Unit unit, List<FieldError> problems) {
+        if (!range.contains(value)) {
+            String accepted = text(range.lower()) + " to " + text(range.upper());
+            problems.add(new FieldError(
+                    key,
+                    (text(value) + " " + unit.symbol()).strip() + " is outside the plausible range " + accepted
+                            + (unit.symbol().isEmpty() ? "." : " " + unit.symbol() + ".")));
+        }
+    }
+
+    private static void checkPoint(String key, Point point, List<FieldError> problems) {
+        check(key, point.x(), X_MM, Unit.MM, problems);
+        check(key, point.z(), Z_MM, Unit.MM, problems);
+    }
+
+    private static void checkPoints(Polyline polyline, List<Point> points, List<FieldError> problems) {
+        for (int i = 0; i < points.size(); i++) {
+            checkPoint(polyline.key() + "[" + i + "]", points.get(i), problems);
+        }
+    }
+
+    private static void checkUncertainty(String key, double value, List<FieldError> problems) {
+        if (value < 0 || value > 500) {
+            problems.add(new FieldError(
+                    "uncertainties." + key, "A standard uncertainty is from 0 to 500, not " + text(value) + "."));
+        }
+    }
+
+    private static void checkLengthAgainstWheelbase(DimensionSet set, List<FieldError> problems) {
+        double wheelbase = set.scalar(Dimension.WHEELBASE).orElseThrow();
+        set.scalar(Dimension.OVERALL_LENGTH).stream()
+                .filter(length -> length <= wheelbase)
+                .forEach(length -> problems.add(new FieldError(
+                        Dimension.OVERALL_LENGTH.key(),
+                        "The overall length, " + text(length) + " mm, must exceed the wheelbase, " + text(wheelbase)
+                                + " mm.")));
+    }
+
+    private static String text(double value) {
+        return NumberText.plain(value, 3);
+    }
+}

@@ -1,0 +1,28 @@
+package studio.stancebook.measure;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Estimate;
+
+/** How a measure is computed once its readings are there. */
+@FunctionalInterface
+interface Formula {
+
+    /** What a formula gives: an estimate with notes, or nothing and why. */
+    record Result(@Nullable Estimate estimate, Set<Note> notes, NotMeasurable.@Nullable Why why) {
+
+        static Result of(Estimate estimate) {
+            return new Result(estimate, Set.of(), null);
+        }
+
+        static Result of(Estimate estimate, Set<Note> notes) {
+            return new Result(estimate, notes, null);
+        }
+
+        static Result none(NotMeasurable.Why why) {
+            return new Result(null, Set.of(), why);
+        }
+    }
+
+    Result apply(Subject subject);
+}
