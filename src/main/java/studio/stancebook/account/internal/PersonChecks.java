@@ -1,0 +1,79 @@
+package studio.stancebook.account.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.account.Role;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.Impossible;
+
+/** Reads what was typed about a person, collecting every objection before it refuses. */
+final class PersonChecks {
+
+    private static final Pattern EMAIL = Pattern.compile("[^\\s@\\p{Cntrl}]+@[^\\s@\\p{Cntrl}]+");
+    private static final int MAX_EMAIL = 254;
+    private static final int MAX_NAME = 100;
+
+    private final List<FieldError> objections = new ArrayList<>();
+
+    String email(@Nullable String typed) {
+        String email = Person.canonical(typed == null ? "" : typed);
+        if (email.length() > MAX_EMAIL || !EMAIL.matcher(email).matches()) {
+            object(
+                    "email",
+                    "\"" + shown(email) + "\" is not an e-mail address: it takes the form name@place, at most "
+                            + MAX_EMAIL + " characters.");
+        }
+        return email;
+    }
+
+    String displayName(@Nullable String typed) {
+        String name = typed == null ? "" : typed.strip();
+        if (name.isEmpty() || name.length() > MAX_NAME || name.chars().anyMatch(Character::isISOControl)) {
+            object(
+                    "displayName",
+                    "\"" + shown(name) + "\" is not a name: it takes 1 to " + MAX_NAME + " characters on one line.");
+        }
+        return name;
+    }
+
+    Role role(@Nullable String typed) {
+        Optional<Role> role = Role.ofKey(typed == null ? "" : typed);
+        if (role.isEmpty()) {
+            object("role", "\"" + shown(typed) + "\" is not a role: it is one of " + Role.keys() + ".");
+        }
+        return role.orElse(Role.VIEWER);
+    }
+
+    boolean active(@Nullable Boolean typed) {
+        if (typed == null) {
+            object("active", "Say true or false: whether the person may sign in.");
+        }
+        return Boolean.TRUE.equals(typed);
+    }
+
+    String password(String field, @Nullable String typed) {
+        PasswordRules.objection(typed).ifPresent(objection -> object(field, objection));
+        return typed == null ? "" : typed;
+    }
+
+    void object(String field, String message) {
+        objections.add(new FieldError(field, message));
+    }
+
+    void refuseIfAny() {
+        if (objections.size() == 1) {
+            throw new Impossible(objections.get(0).message(), objections);
+        }
+        if (!objections.isEmpty()) {
+            throw new Impossible(objections.size() + " fields cannot be accepted.", objections);
+        }
+    }
+
+    private static String shown(@Nullable String typed) {
+        String text = typed == null ? "" : typed;
+        return text.length() <= MAX_NAME ? text : text.substring(0, MAX_NAME) + "…";
+    }
+}

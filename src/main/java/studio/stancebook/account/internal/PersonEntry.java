@@ -1,0 +1,12 @@
+package studio.stancebook.account.internal;
+
+import java.time.Instant;
+import studio.stancebook.account.Role;
+
+/**
+ * A person as the list of people shows them.
+ *
+ * @param version counts the changes, for {@code If-Match}
+ */
+public record PersonEntry(
+        long id, String email, String displayName, Role role, boolean active, long version, Instant createdAt) {}

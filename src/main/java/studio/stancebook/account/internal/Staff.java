@@ -1,0 +1,152 @@
+package studio.stancebook.account.internal;
+
+import java.time.Clock;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Role;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.Conflict;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.NotFound;
+
+/** The people of the studio and the rules for changing them; who may do so is the caller's to check. */
+@Component
+@Transactional
+public class Staff {
+
+    private final People people;
+    private final PasswordEncoder passwords;
+    private final Clock clock;
+
+    Staff(People people, PasswordEncoder passwords, Clock clock) {
+        this.people = people;
+        this.passwords = passwords;
+        this.clock = clock;
+    }
+
+    @Transactional(readOnly = true)
+    public boolean isEmpty() {
+        return people.count() == 0;
+    }
+
+    @Transactional(readOnly = true)
+    public Page<PersonEntry> list(Pageable page) {
+        return people.findAllByOrderByDisplayNameAscIdAsc(page).map(Person::entry);
+    }
+
+    @Transactional(readOnly = true)
+    public PersonEntry get(long id) {
+        return find(id).entry();
+    }
+
+    /** What signing in needs to know of the owner of an address, however it is capitalised. */
+    @Transactional(readOnly = true)
+    public Optional<Credentials> credentialsOf(String email) {
+        return people.findByEmail(Person.canonical(email)).map(Credentials::of);
+    }
+
+    /** What signing in needs to know of a person. */
+    @Transactional(readOnly = true)
+    public Optional<Credentials> credentialsOf(long id) {
+        return people.findById(id).map(Credentials::of);
+    }
+
+    /**
+     * Adds an active person.
+     *
+     * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
+     * @throws Conflict if the address belongs to somebody already, active or not
+     */
+    public PersonEntry add(NewPerson typed) {
+        PersonChecks checks = new PersonChecks();
+        String email = checks.email(typed.email());
+        String name = checks.displayName(typed.displayName());
+        Role role = checks.role(typed.role());
+        String password = checks.password("password", typed.password());
+        checks.refuseIfAny();
+        if (people.existsByEmail(email)) {
+            throw new Conflict("There is a person with the address " + email + " already.");
+        }
+        Person person = new Person(email, name, role, hash(password), clock.instant());
+        return people.saveAndFlush(person).entry();
+    }
+
+    /**
+     * Changes name and role, and whether the person may sign in.
+     *
+     * @throws studio.stancebook.problem.Stale if the person was changed since
+     * @throws Conflict if nobody could run the studio afterwards
+     */
+    public PersonEntry change(long id, ExpectedVersion expected, PersonChange typed) {
+        PersonChecks checks = new PersonChecks();
+        String name = checks.displayName(typed.displayName());
+        Role role = checks.role(typed.role());
+        boolean active = checks.active(typed.active());
+        checks.refuseIfAny();
+        Person person = find(id);
+        expected.check(person.version(), "person");
+        if (person.isActiveLead() && !(active && role == Role.LEAD)) {
+            refuseIfLastLead(person);
+        }
+        person.become(name, role, active);
+        return people.saveAndFlush(person).entry();
+    }
+
+    /** Gives a person another password; whoever is signed in with the old one is out. */
+    public void resetPassword(long id, @Nullable String newPassword) {
+        PersonChecks checks = new PersonChecks();
+        String password = checks.password("password", newPassword);
+        checks.refuseIfAny();
+        setPassword(find(id), password);
+    }
+
+    /** Lets a person replace their own password, knowing the current one. */
+    public Credentials changeOwnPassword(SignedIn who, @Nullable String current, @Nullable String newPassword) {
+        Person person = find(who.personId());
+        PersonChecks checks = new PersonChecks();
+        if (current == null || !matches(current, person)) {
+            checks.object("currentPassword", "This is not your current password.");
+        }
+        String password = checks.password("newPassword", newPassword);
+        checks.refuseIfAny();
+        setPassword(person, password);
+        return Credentials.of(person);
+    }
+
+    /** Stores the same password under a newer hash. */
+    public void rehash(long id, String newHash) {
+        Person person = find(id);
+        person.changePassword(newHash, person.passwordChangedAt());
+    }
+
+    private void refuseIfLastLead(Person person) {
+        boolean another = people.lockActive(Role.LEAD).stream().anyMatch(lead -> lead.id() != person.id());
+        if (!another) {
+            throw new Conflict(person.displayName()
+                    + " is the only active lead: make somebody else a lead first, or nobody could run the studio.");
+        }
+    }
+
+    private void setPassword(Person person, String password) {
+        person.changePassword(hash(password), clock.instant());
+        people.saveAndFlush(person);
+    }
+
+    private boolean matches(String password, Person person) {
+        return PasswordRules.objection(password).isEmpty() && passwords.matches(password, person.passwordHash());
+    }
+
+    private String hash(String password) {
+        return Objects.requireNonNull(passwords.encode(password));
+    }
+
+    private Person find(long id) {
+        return people.findById(id).orElseThrow(() -> new NotFound("person", id));
+    }
+}

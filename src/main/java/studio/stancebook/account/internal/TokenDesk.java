@@ -1,0 +1,102 @@
+package studio.stancebook.account.internal;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.NotFound;
+
+/** Issues, recognises and revokes tokens. */
+@Component
+@Transactional
+public class TokenDesk {
+
+    private static final int MAX_NAME = 100;
+
+    private final AccessTokens tokens;
+    private final People people;
+    private final Clock clock;
+
+    TokenDesk(AccessTokens tokens, People people, Clock clock) {
+        this.tokens = tokens;
+        this.people = people;
+        this.clock = clock;
+    }
+
+    /**
+     * Issues a token, whose secret is in the answer and nowhere else.
+     *
+     * @throws Impossible if the name is blank or too long
+     */
+    public IssuedToken issue(SignedIn owner, @Nullable String typedName) {
+        String name = checkedName(typedName);
+        Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
+        String secret = Secret.token();
+        AccessToken token = tokens.save(new AccessToken(person, name, hash(secret), clock.instant()));
+        return new IssuedToken(token.id(), name, secret);
+    }
+
+    @Transactional(readOnly = true)
+    public Page<TokenEntry> list(SignedIn owner, Pageable page) {
+        return tokens.ofPerson(owner.personId(), page).map(AccessToken::entry);
+    }
+
+    @Transactional(readOnly = true)
+    public List<TokenEntry> list(SignedIn owner) {
+        return tokens.ofPerson(owner.personId()).stream()
+                .map(AccessToken::entry)
+                .toList();
+    }
+
+    /** @throws NotFound if the owner has no such token, even if somebody else has */
+    public void revoke(SignedIn owner, long id) {
+        if (tokens.revoke(id, owner.personId()) == 0) {
+            throw new NotFound("token", id);
+        }
+    }
+
+    /** The owner of a token as of now, and noted as used at most once a minute; empty if it is unknown or its owner may not sign in. */
+    public Optional<SignedIn> recognise(String secret) {
+        Optional<AccessToken> known =
+                tokens.findByHash(hash(secret)).filter(token -> token.person().active());
+        Optional<SignedIn> owner = known.map(token -> token.person().signedIn());
+        known.ifPresent(this::noteUse);
+        return owner;
+    }
+
+    private void noteUse(AccessToken token) {
+        Instant now = clock.instant();
+        if (token.useIsWorthNoting(now)) {
+            tokens.noteUse(token.id(), now);
+        }
+    }
+
+    private static String checkedName(@Nullable String typed) {
+        String name = typed == null ? "" : typed.strip();
+        if (name.isEmpty() || name.length() > MAX_NAME || name.chars().anyMatch(Character::isISOControl)) {
+            throw Impossible.ofField(
+                    "name", "A token has a name of 1 to " + MAX_NAME + " characters, such as the program it is for.");
+        }
+        return name;
+    }
+
+    private static String hash(String secret) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package studio.stancebook.account.security;
+
+import jakarta.servlet.DispatcherType;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.config.annotation.web.configurers.FormLoginConfigurer;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
+import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.util.matcher.AndRequestMatcher;
+import org.springframework.security.web.util.matcher.NegatedRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
+import studio.stancebook.account.internal.Staff;
+
+/** The way in for people: a form, a session, and everything closed that is not opened here. */
+@Configuration(proxyBeanMethods = false)
+@EnableMethodSecurity
+class PageSecurity {
+
+    static final String[] OPEN_TO_ALL = {
+        "/sign-in", "/setup", "/error", "/assets/**", "/webjars/**", "/favicon.ico", "/actuator/health"
+    };
+
+    /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
+    private static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
+
+    @Bean
+    @Order(2)
+    SecurityFilterChain pages(HttpSecurity http, PasswordSignIn byPassword, Staff staff) {
+        return http.authenticationProvider(byPassword)
+                .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
+                .formLogin(PageSecurity::signIn)
+                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
+                .requestCache(cache -> cache.requestCache(wantedPages()))
+                .exceptionHandling(handling ->
+                        handling.defaultAuthenticationEntryPointFor(new SignInInstead("/sign-in"), PART_OF_PAGE))
+                .addFilterBefore(new StillWelcome(staff), AuthorizationFilter.class)
+                .headers(SecurityHeaders::forPages)
+                .build();
+    }
+
+    private static void whoMaySeeWhat(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+        requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
+                .permitAll()
+                .requestMatchers(OPEN_TO_ALL)
+                .permitAll()
+                .requestMatchers(ViewersReadOnly.WRITES)
+                .access(ViewersReadOnly::decide)
+                .anyRequest()
+                .authenticated();
+    }
+
+    private static void signIn(FormLoginConfigurer<HttpSecurity> form) {
+        form.loginPage("/sign-in")
+                .usernameParameter("email")
+                .passwordParameter("password")
+                .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
+    }
+
+    /** Remembers the page that somebody wanted before signing in: whole pages only, their addresses unchanged. */
+    @SuppressWarnings("NullAway") // null is how one asks for no extra parameter
+    private static HttpSessionRequestCache wantedPages() {
+        HttpSessionRequestCache cache = new HttpSessionRequestCache();
+        cache.setMatchingRequestParameterName(null);
+        cache.setRequestMatcher(new AndRequestMatcher(
+                request -> "GET".equals(request.getMethod()),
+                request -> String.valueOf(request.getHeader("Accept")).contains("text/html"),
+                new NegatedRequestMatcher(PART_OF_PAGE)));
+        return cache;
+    }
+}

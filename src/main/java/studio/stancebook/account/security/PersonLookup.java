@@ -1,0 +1,38 @@
+package studio.stancebook.account.security;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.core.userdetails.UserDetailsPasswordService;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.core.userdetails.UsernameNotFoundException;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.internal.Credentials;
+import studio.stancebook.account.internal.Staff;
+
+/** Finds people by address for Spring Security, and renews hashes made at a lower cost than today's. */
+@Component
+class PersonLookup implements UserDetailsService, UserDetailsPasswordService {
+
+    private final Staff staff;
+
+    PersonLookup(Staff staff) {
+        this.staff = staff;
+    }
+
+    @Override
+    public UserDetails loadUserByUsername(String email) {
+        return staff.credentialsOf(email)
+                .map(PersonDetails::new)
+                .orElseThrow(() -> new UsernameNotFoundException("no such address"));
+    }
+
+    @Override
+    public UserDetails updatePassword(UserDetails user, @Nullable String newHash) {
+        if (newHash == null || !(user instanceof PersonDetails person)) {
+            return user;
+        }
+        Credentials old = person.credentials();
+        staff.rehash(old.signedIn().personId(), newHash);
+        return new PersonDetails(new Credentials(old.signedIn(), newHash, old.passwordChangedAt(), old.active()));
+    }
+}

@@ -1,0 +1,82 @@
+package studio.stancebook.account.security;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.servlet.http.HttpSession;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.GrantedAuthority;
+import org.springframework.security.core.authority.FactorGrantedAuthority;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.web.filter.OncePerRequestFilter;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.Credentials;
+import studio.stancebook.account.internal.Staff;
+
+/**
+ * Looks a signed-in person up again at every request, so that a change of role, a deactivation or a new password takes
+ * effect at once and not only when the session ends.
+ */
+final class StillWelcome extends OncePerRequestFilter {
+
+    private final Staff staff;
+
+    StillWelcome(Staff staff) {
+        this.staff = staff;
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        Authentication authentication = SecurityContextHolder.getContext().getAuthentication();
+        if (authentication != null && authentication.getPrincipal() instanceof SignedIn who) {
+            Optional<Credentials> now =
+                    staff.credentialsOf(who.personId()).filter(credentials -> isWelcome(credentials, authentication));
+            if (now.isEmpty()) {
+                end(request.getSession(false));
+            } else if (!now.get().signedIn().equals(who)) {
+                continueAs(now.get().signedIn(), authentication);
+            }
+        }
+        chain.doFilter(request, response);
+    }
+
+    private static boolean isWelcome(Credentials credentials, Authentication authentication) {
+        return credentials.active() && !credentials.passwordChangedAt().isAfter(signedInAt(authentication));
+    }
+
+    /** When the password was given; long ago if it never was. */
+    private static Instant signedInAt(Authentication authentication) {
+        return authentication.getAuthorities().stream()
+                .filter(FactorGrantedAuthority.class::isInstance)
+                .map(authority -> ((FactorGrantedAuthority) authority).getIssuedAt())
+                .findFirst()
+                .orElse(Instant.EPOCH);
+    }
+
+    private static void end(@Nullable HttpSession session) {
+        if (session != null) {
+            session.invalidate();
+        }
+        SecurityContextHolder.clearContext();
+    }
+
+    private static void continueAs(SignedIn who, Authentication before) {
+        List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
+        before.getAuthorities().stream()
+                .filter(FactorGrantedAuthority.class::isInstance)
+                .forEach(authorities::add);
+        SecurityContext context = SecurityContextHolder.createEmptyContext();
+        context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(who, null, authorities));
+        SecurityContextHolder.setContext(context);
+    }
+}

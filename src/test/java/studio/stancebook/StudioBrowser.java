@@ -1,0 +1,105 @@
+package studio.stancebook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * As much of a browser as a page without script needs: keeps cookies, sends forms with the CSRF token of the page they
+ * are on, follows no redirect unasked.
+ */
+public final class StudioBrowser {
+
+    private static final Pattern CSRF = Pattern.compile("name=\"_csrf\"\\s+value=\"([^\"]+)\"");
+
+    private final CookieManager cookies = new CookieManager();
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(cookies)
+            .followRedirects(HttpClient.Redirect.NEVER)
+            .build();
+    private final URI address;
+
+    StudioBrowser(String address) {
+        this.address = URI.create(address);
+    }
+
+    /** Opens a page. */
+    public HttpResponse<String> get(String path) {
+        return send(request(path).GET());
+    }
+
+    /** Opens the page a form is on, and sends the form with its CSRF token. */
+    public HttpResponse<String> submit(String pageOfForm, String action, Map<String, String> fields) {
+        Matcher token = CSRF.matcher(get(pageOfForm).body());
+        if (!token.find()) {
+            throw new AssertionError("There is no form with a CSRF token on " + pageOfForm);
+        }
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("_csrf", token.group(1));
+        return post(action, all);
+    }
+
+    /** Sends form fields as they are, without a CSRF token. */
+    public HttpResponse<String> post(String action, Map<String, String> fields) {
+        String body = fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+        return send(request(action)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body)));
+    }
+
+    /** Signs in by the form, or fails the test. */
+    public void signIn(String email, String password) {
+        HttpResponse<String> answer = trySigningIn(email, password);
+        if (answer.statusCode() != 302) {
+            throw new AssertionError(email + " could not sign in: " + answer.statusCode());
+        }
+    }
+
+    /** Sends the sign-in form. */
+    public HttpResponse<String> trySigningIn(String email, String password) {
+        return submit("/sign-in", "/sign-in", Map.of("email", email, "password", password));
+    }
+
+    /** The value of a cookie as it is now; empty if there is none. */
+    public String cookie(String name) {
+        return cookies.getCookieStore().getCookies().stream()
+                .filter(cookie -> cookie.getName().equals(name))
+                .map(java.net.HttpCookie::getValue)
+                .findFirst()
+                .orElse("");
+    }
+
+    private HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(address.resolve(path)).header("Accept", "text/html");
+    }
+
+    private HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), BodyHandlers.ofString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,93 @@
+package studio.stancebook.account;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioBrowser;
+import studio.stancebook.StudioClients;
+
+/** Signing in and out by the form. */
+abstract class SignInTest {
+
+    @Autowired
+    StudioClients studio;
+
+    @Test
+    void letsInWithTheRightPasswordHoweverTheAddressIsCapitalised() {
+        String email = studio.person(Role.DESIGNER).email();
+
+        HttpResponse<String> answer =
+                studio.browser().trySigningIn(email.toUpperCase(java.util.Locale.ROOT), StudioClients.PASSWORD);
+
+        assertThat(answer.statusCode()).isEqualTo(302);
+        assertThat(answer.headers().firstValue("Location"))
+                .hasValueSatisfying(to -> assertThat(to).doesNotContain("sign-in"));
+    }
+
+    @Test
+    void refusesAWrongPasswordAndKeepsTheAddressTyped() {
+        String email = studio.person(Role.DESIGNER).email();
+
+        HttpResponse<String> answer = studio.browser().trySigningIn(email, "not the password");
+
+        assertThat(answer.statusCode()).isEqualTo(403);
+        assertThat(answer.body()).contains("do not match").contains("value=\"" + email + "\"");
+    }
+
+    @Test
+    void saysTheSameOfAnUnknownAddress() {
+        HttpResponse<String> answer = studio.browser().trySigningIn("nobody@studio.example", "not the password");
+
+        assertThat(answer.statusCode()).isEqualTo(403);
+        assertThat(answer.body()).contains("do not match");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "\u0000", "'; drop table person; --", "\ud83d\ude97\ud83d\ude97"})
+    void answersGarbageWithARefusalAndNotAnError(String garbage) {
+        HttpResponse<String> answer = studio.browser().trySigningIn(garbage, garbage.repeat(40));
+
+        assertThat(answer.statusCode()).isBetween(400, 403);
+    }
+
+    @Test
+    void refusesAFormWithoutItsToken() {
+        String email = studio.person(Role.DESIGNER).email();
+
+        HttpResponse<String> answer =
+                studio.browser().post("/sign-in", Map.of("email", email, "password", StudioClients.PASSWORD));
+
+        assertThat(answer.statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void changesTheSessionWhenSomebodySignsIn() {
+        StudioBrowser browser = studio.browser();
+        browser.get("/sign-in");
+        String before = browser.cookie("JSESSIONID");
+
+        browser.signIn(studio.person(Role.DESIGNER).email(), StudioClients.PASSWORD);
+
+        assertThat(before).isNotEmpty();
+        assertThat(browser.cookie("JSESSIONID")).isNotEmpty().isNotEqualTo(before);
+    }
+
+    @Test
+    void goesOnToThePageThatWasWanted() {
+        StudioBrowser browser = studio.browser();
+        HttpResponse<String> closed = browser.get("/somewhere?page=2");
+        HttpResponse<String> answer =
+                browser.trySigningIn(studio.person(Role.DESIGNER).email(), StudioClients.PASSWORD);
+
+        assertThat(closed.statusCode()).isEqualTo(302);
+        assertThat(closed.headers().firstValue("Location"))
+                .hasValueSatisfying(to -> assertThat(to).endsWith("/sign-in"));
+        assertThat(answer.headers().firstValue("Location"))
+                .hasValueSatisfying(to -> assertThat(to).endsWith("/somewhere?page=2"));
+    }
+}
