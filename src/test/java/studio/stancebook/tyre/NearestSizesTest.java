@@ -1,0 +1,108 @@
+package studio.stancebook.tyre;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class NearestSizesTest {
+
+    @Test
+    void ranksByDistanceAndLeavesNoNearerSizeOut() {
+        List<NearestSize> nearest = NearestSizes.to(777.3, 50);
+
+        double worst = Math.abs(nearest.get(49).differenceMm());
+        long nearer = NearestSizes.sizes()
+                .filter(size -> Math.abs(size.overallDiameterMm() - 777.3) < worst)
+                .count();
+        assertTrue(nearer < 50, "more than 49 sizes are nearer than the 50th");
+        assertEquals(
+                nearest.stream()
+                        .sorted(Comparator.comparingDouble(size -> Math.abs(size.differenceMm())))
+                        .toList(),
+                nearest);
+    }
+
+    @Test
+    void listsASizeForItsOwnDiameterWithoutDifference() {
+        // 265/70R16: 406 + 2 x 186 = 778
+        List<NearestSize> nearest = NearestSizes.to(778, 40);
+
+        NearestSize own = nearest.stream()
+                .filter(size -> size.designation().text().equals("265/70R16"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, own.differenceMm());
+        assertEquals(778, own.overallDiameterMm());
+    }
+
+    @Test
+    void signsTheDifferencePositiveForALargerTyre() {
+        NearestSizes.to(777.3, 5)
+                .forEach(size -> assertEquals(size.overallDiameterMm() - 777.3, size.differenceMm(), 1e-12));
+    }
+
+    @Test
+    void keepsEqualDifferencesInOrderOfWidth() {
+        List<NearestSize> exact = NearestSizes.to(780, 200).stream()
+                .filter(size -> size.differenceMm() == 0)
+                .toList();
+
+        List<Double> widths =
+                exact.stream().map(size -> size.designation().sectionWidthMm()).toList();
+        assertTrue(exact.size() > 1);
+        assertEquals(widths.stream().sorted().toList(), widths);
+    }
+
+    @Test
+    void leavesOutCombinationsThatNoRoadTyreHas() {
+        List<String> sizes = NearestSizes.sizes().map(TyreDesignation::text).toList();
+
+        assertTrue(sizes.contains("265/70R17"));
+        assertTrue(sizes.contains("205/55R16"));
+        assertTrue(sizes.contains("315/75R16"));
+        assertTrue(sizes.contains("125/80R15"));
+        assertTrue(!sizes.contains("125/25R24"));
+        assertTrue(!sizes.contains("355/85R13"));
+    }
+
+    /** The complete enumeration is written out here anew, so that the exclusions cannot hide a nearer diameter. */
+    @ParameterizedTest
+    @ValueSource(doubles = {550, 601.5, 632, 655, 700.2, 733, 780, 804, 861, 889, 950, 976})
+    void comesAsNearAsTheCompleteEnumerationForRoadVehicles(double wantedMm) {
+        double best = Double.POSITIVE_INFINITY;
+        for (int width = 125; width <= 355; width += 10) {
+            for (int aspect = 25; aspect <= 85; aspect += 5) {
+                for (int rim = 13; rim <= 24; rim++) {
+                    long sectionHeight = (2L * width * aspect + 100) / 200;
+                    long diameter = (rim * 508L + 10) / 20 + 2 * sectionHeight;
+                    best = Math.min(best, Math.abs(diameter - wantedMm));
+                }
+            }
+        }
+        assertEquals(best, Math.abs(NearestSizes.to(wantedMm, 1).get(0).differenceMm()), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {299.9, 1300.1, -1, Double.NaN, Double.POSITIVE_INFINITY})
+    void refusesADiameterThatNoTyreHas(double diameterMm) {
+        assertThrows(IllegalArgumentException.class, () -> NearestSizes.to(diameterMm, 1));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"300, 1", "1300, 3"})
+    void acceptsTheEndsOfTheRange(double diameterMm, int limit) {
+        assertEquals(limit, NearestSizes.to(diameterMm, limit).size());
+    }
+
+    @Test
+    void refusesALimitBelowOne() {
+        assertThrows(IllegalArgumentException.class, () -> NearestSizes.to(780, 0));
+    }
+}
