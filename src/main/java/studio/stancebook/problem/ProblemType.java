@@ -8,6 +8,8 @@ public enum ProblemType {
     UNAUTHENTICATED(401, "Sign in first"),
     FORBIDDEN(403, "Not allowed"),
     NOT_FOUND(404, "Not found"),
+    METHOD_NOT_ALLOWED(405, "Not a method of this address"),
+    NOT_ACCEPTABLE(406, "Not available in that form"),
     CONFLICT(409, "In conflict with what is there"),
     STALE(412, "Changed by someone else meanwhile"),
     TOO_LARGE(413, "Too large"),

@@ -1,0 +1,7 @@
+/** The shell around all modules: what every page and every answer has in common. Nothing depends on it. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "problem", "account"})
+package studio.stancebook.web;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,45 @@
+package studio.stancebook.web.refusal;
+
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.HttpHeaders;
+import org.springframework.security.web.WebAttributes;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.RequestMapping;
+import studio.stancebook.problem.ProblemType;
+
+/** Where the servlet container turns to when a filter or the container itself refused a request. */
+@Controller
+class ErrorPage implements ErrorController {
+
+    private final ProblemRendering rendering;
+
+    ErrorPage(ProblemRendering rendering) {
+        this.rendering = rendering;
+    }
+
+    @RequestMapping("${spring.web.error.path:/error}")
+    Object show(HttpServletRequest request) {
+        return rendering.render(problem(request), request);
+    }
+
+    private static Problem problem(HttpServletRequest request) {
+        int status = status(request);
+        if (status == ProblemType.FORBIDDEN.status()) {
+            return Problem.of(ProblemType.FORBIDDEN, Words.notAllowed(denial(request)));
+        }
+        return Statuses.problem(status, HttpHeaders.EMPTY);
+    }
+
+    /** The status to tell; asked for directly, the page is no page: not found. */
+    private static int status(HttpServletRequest request) {
+        Object status = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+        return status instanceof Integer code && code >= 400 && code < 600 ? code : ProblemType.NOT_FOUND.status();
+    }
+
+    private static @Nullable Throwable denial(HttpServletRequest request) {
+        return request.getAttribute(WebAttributes.ACCESS_DENIED_403) instanceof Throwable cause ? cause : null;
+    }
+}

@@ -1,0 +1,48 @@
+package studio.stancebook.web.refusal;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.AnnotationUtils;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.web.ErrorResponse;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
+import studio.stancebook.problem.ProblemType;
+
+/** Everything that nothing else knows: a status if the exception has one, else a failure of ours, told without detail. */
+@ControllerAdvice
+@Order(Ordered.LOWEST_PRECEDENCE)
+class LastAdvice {
+
+    private static final Logger LOG = LoggerFactory.getLogger(LastAdvice.class);
+
+    private final ProblemRendering rendering;
+
+    LastAdvice(ProblemRendering rendering) {
+        this.rendering = rendering;
+    }
+
+    /** Whoever asked has gone: there is nobody to tell. */
+    @ExceptionHandler
+    void gone(AsyncRequestNotUsableException exception) {
+        LOG.debug("The connection was closed before the answer was sent", exception);
+    }
+
+    @ExceptionHandler
+    Object failed(Exception exception, HttpServletRequest request) {
+        if (exception instanceof ErrorResponse response) {
+            return rendering.render(Statuses.problem(response.getStatusCode().value(), response.getHeaders()), request);
+        }
+        ResponseStatus declared = AnnotationUtils.findAnnotation(exception.getClass(), ResponseStatus.class);
+        if (declared != null) {
+            return rendering.render(Statuses.problem(declared.code().value(), HttpHeaders.EMPTY), request);
+        }
+        LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), exception);
+        return rendering.render(Statuses.problem(ProblemType.INTERNAL.status(), HttpHeaders.EMPTY), request);
+    }
+}

@@ -1,0 +1,43 @@
+package studio.stancebook.web.refusal;
+
+import java.util.List;
+import org.springframework.http.HttpHeaders;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.ProblemType;
+import studio.stancebook.problem.Refusal;
+
+/**
+ * What is told about a refusal or failure, to programs and people alike.
+ *
+ * @param status the HTTP status, which may be finer than that of the type
+ * @param detail one or more sentences for a person
+ * @param errors the fields at fault; empty when the request as a whole is refused
+ * @param headers that the status calls for, such as Allow
+ */
+record Problem(ProblemType type, int status, String detail, List<FieldError> errors, HttpHeaders headers) {
+
+    Problem {
+        errors = List.copyOf(errors);
+    }
+
+    static Problem of(ProblemType type, String detail) {
+        return new Problem(type, type.status(), detail, List.of(), HttpHeaders.EMPTY);
+    }
+
+    static Problem of(ProblemType type, String detail, HttpHeaders headers) {
+        return new Problem(type, type.status(), detail, List.of(), headers);
+    }
+
+    /** A problem of one field, whose message serves for the whole. */
+    static Problem ofField(ProblemType type, String field, String message) {
+        return of(type, message, List.of(new FieldError(field, message)));
+    }
+
+    static Problem of(ProblemType type, String detail, List<FieldError> errors) {
+        return new Problem(type, type.status(), detail, errors, HttpHeaders.EMPTY);
+    }
+
+    static Problem of(Refusal refusal) {
+        return of(refusal.type(), refusal.detail(), refusal.errors());
+    }
+}

@@ -1,0 +1,32 @@
+package studio.stancebook.web.refusal;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.problem.FieldError;
+
+/**
+ * The members of a problem as RFC 9457 names them, and two of our own.
+ *
+ * @param type a reference to what kind of problem it is, relative to this server
+ * @param errors our own: the fields at fault, left out when there are none
+ * @param requestId our own: what to quote when asking the people who run the server; only where they must be asked
+ */
+record ProblemJson(
+        String type,
+        String title,
+        int status,
+        String detail,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FieldError> errors,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String requestId) {
+
+    static ProblemJson of(Problem problem, @Nullable String requestId) {
+        return new ProblemJson(
+                "/problems/" + problem.type().slug(),
+                problem.type().title(),
+                problem.status(),
+                problem.detail(),
+                problem.errors(),
+                problem.status() >= 500 ? requestId : null);
+    }
+}

@@ -1,0 +1,46 @@
+package studio.stancebook.web.refusal;
+
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Map;
+import java.util.Objects;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.ModelAndView;
+
+/** Tells a problem in the form that fits who asked: JSON under {@code /api}, a page elsewhere. */
+@Component
+class ProblemRendering {
+
+    private static final String API = "/api/";
+
+    /** Something that a handler of exceptions or of requests may return. */
+    Object render(Problem problem, HttpServletRequest request) {
+        return isForApi(request) ? json(problem, request) : page(problem, request);
+    }
+
+    private static ResponseEntity<ProblemJson> json(Problem problem, HttpServletRequest request) {
+        return ResponseEntity.status(problem.status())
+                .headers(problem.headers())
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(ProblemJson.of(problem, RequestId.of(request)));
+    }
+
+    private static ModelAndView page(Problem problem, HttpServletRequest request) {
+        Map<String, Object> model = Map.of(
+                "status", problem.status(),
+                "title", problem.type().title(),
+                "detail", problem.detail(),
+                "errors", problem.errors(),
+                "requestId", Objects.requireNonNullElse(RequestId.of(request), ""));
+        return new ModelAndView("error", model, HttpStatusCode.valueOf(problem.status()));
+    }
+
+    private static boolean isForApi(HttpServletRequest request) {
+        Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+        String path = failed instanceof String uri ? uri : request.getRequestURI();
+        return path.startsWith(request.getContextPath() + API);
+    }
+}

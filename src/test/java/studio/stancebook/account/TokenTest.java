@@ -1,0 +1,236 @@
+package studio.stancebook.account;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.client.RestTestClient;
+import studio.stancebook.StudioClients;
+import studio.stancebook.account.internal.PersonChange;
+import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.problem.ExpectedVersion;
+
+/** The life of a token, from the password it is made with to its end. */
+abstract class TokenTest {
+
+    private static final AtomicInteger MADE = new AtomicInteger();
+
+    @Autowired
+    StudioClients studio;
+
+    @Autowired
+    Staff staff;
+
+    @Autowired
+    TokenDesk desk;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Test
+    void isMadeWithAPasswordAndWorksUntilRevoked() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        Made made = make(owner);
+
+        RestTestClient client = studio.withToken(made.token());
+        client.get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isOk()
+                .expectBody()
+                .jsonPath("$.items[0].id")
+                .isEqualTo(made.id())
+                .jsonPath("$.items[0].name")
+                .isEqualTo("plotter")
+                .jsonPath("$.total")
+                .isEqualTo(1);
+        client.delete()
+                .uri("/api/v1/tokens/{id}", made.id())
+                .exchange()
+                .expectStatus()
+                .isNoContent();
+        client.get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized()
+                .expectHeader()
+                .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"stancebook\", error=\"invalid_token\"")
+                .expectHeader()
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .expectBody()
+                .jsonPath("$.type")
+                .isEqualTo("/problems/unauthenticated")
+                .jsonPath("$.status")
+                .isEqualTo(401);
+    }
+
+    @Test
+    void hasAtLeast256RandomBitsOfWhichOnlyAHashIsKept() {
+        Made made = make(somebody(Role.DESIGNER));
+
+        assertThat(made.token()).matches("sbk_[A-Za-z0-9_-]{43}");
+        assertThat(jdbc.sql("SELECT token_hash FROM access_token")
+                        .query(String.class)
+                        .list())
+                .allMatch(hash -> hash.matches("[0-9a-f]{64}"))
+                .noneMatch(made.token()::contains);
+    }
+
+    @Test
+    void isNotMadeWithAWrongPassword() {
+        SignedIn owner = somebody(Role.DESIGNER);
+
+        post(owner.email(), "not the password")
+                .expectStatus()
+                .isUnauthorized()
+                .expectHeader()
+                .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Basic realm=\"stancebook\", charset=\"UTF-8\"");
+    }
+
+    @Test
+    void isNotMadeWithAnotherToken() {
+        studio.api(Role.DESIGNER)
+                .post()
+                .uri("/api/v1/tokens")
+                .contentType(MediaType.APPLICATION_JSON)
+                .body("{\"name\":\"second\"}")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized();
+    }
+
+    @Test
+    void needsAName() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        studio.anonymous()
+                .post()
+                .uri("/api/v1/tokens")
+                .headers(h -> h.setBasicAuth(owner.email(), StudioClients.PASSWORD))
+                .contentType(MediaType.APPLICATION_JSON)
+                .body("{\"name\":\" \"}")
+                .exchange()
+                .expectStatus()
+                .isEqualTo(422)
+                .expectBody()
+                .jsonPath("$.errors[0].field")
+                .isEqualTo("name");
+    }
+
+    @Test
+    void isTheOnlyWayIntoTheRestOfTheApi() {
+        SignedIn owner = somebody(Role.LEAD);
+        studio.anonymous()
+                .get()
+                .uri("/api/v1/people")
+                .headers(h -> h.setBasicAuth(owner.email(), StudioClients.PASSWORD))
+                .exchange()
+                .expectStatus()
+                .isUnauthorized();
+        studio.anonymous()
+                .get()
+                .uri("/api/v1/people")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized()
+                .expectHeader()
+                .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"stancebook\"");
+        assertThat(studio.browser(Role.LEAD).get("/api/v1/people").statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void isRefusedOnceItsOwnerIsInactive() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        Made made = make(owner);
+
+        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Gone", "designer", false));
+
+        studio.withToken(made.token())
+                .get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized();
+        post(owner.email(), StudioClients.PASSWORD).expectStatus().isUnauthorized();
+    }
+
+    @Test
+    void hasTheRightsItsOwnerHasNow() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        RestTestClient client = studio.withToken(make(owner).token());
+
+        client.get().uri("/api/v1/people").exchange().expectStatus().isForbidden();
+        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Up", "lead", true));
+        client.get().uri("/api/v1/people").exchange().expectStatus().isOk();
+    }
+
+    @Test
+    void isNobodyElsesToRevoke() {
+        Made made = make(somebody(Role.DESIGNER));
+
+        studio.api(Role.LEAD)
+                .delete()
+                .uri("/api/v1/tokens/{id}", made.id())
+                .exchange()
+                .expectStatus()
+                .isNotFound();
+        studio.withToken(made.token())
+                .get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isOk();
+    }
+
+    @Test
+    void notesItsUseOnceAMinute() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        RestTestClient client = studio.withToken(make(owner).token());
+
+        client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
+        var first = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+        client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
+        var second = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+        jdbc.sql("UPDATE access_token SET last_used_at = last_used_at - INTERVAL '61' SECOND WHERE person_id = :id")
+                .param("id", owner.personId())
+                .update();
+        client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
+        var third = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+
+        assertThat(first).isNotNull().isEqualTo(second);
+        assertThat(third).isAfterOrEqualTo(first);
+    }
+
+    record Made(String token, long id) {}
+
+    private SignedIn somebody(Role role) {
+        return studio.add("tokens" + MADE.incrementAndGet() + "@studio.example", "Somebody", role);
+    }
+
+    private Made make(SignedIn owner) {
+        return post(owner.email(), StudioClients.PASSWORD)
+                .expectStatus()
+                .isCreated()
+                .expectBody(Made.class)
+                .returnResult()
+                .getResponseBody();
+    }
+
+    private RestTestClient.ResponseSpec post(String email, String password) {
+        return studio.anonymous()
+                .post()
+                .uri("/api/v1/tokens")
+                .headers(h -> h.setBasicAuth(email, password))
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(Map.of("name", "plotter"))
+                .exchange();
+    }
+}
