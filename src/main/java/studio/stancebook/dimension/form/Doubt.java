@@ -1,0 +1,20 @@
+package studio.stancebook.dimension.form;
+
+/**
+ * How well one value is known.
+ *
+ * @param label of the value
+ * @param uncertainty the standard uncertainty, in the value's unit
+ * @param origin where it comes from
+ */
+public record Doubt(String label, Entry uncertainty, ChoiceEntry origin) {
+
+    /** True when something is typed or wrong here, so that it must be seen. */
+    public boolean used() {
+        return uncertainty.wrong()
+                || origin.wrong()
+                || !uncertainty.value().isEmpty()
+                || origin.choices().stream()
+                        .anyMatch(choice -> choice.chosen() && !choice.value().isEmpty());
+    }
+}

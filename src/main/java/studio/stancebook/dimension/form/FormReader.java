@@ -1,0 +1,172 @@
+package studio.stancebook.dimension.form;
+
+import static studio.stancebook.dimension.form.DimensionForm.PREFIX;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionJson;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.ImpossibleDimensions;
+import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.LengthText;
+import studio.stancebook.dimension.Origin;
+import studio.stancebook.dimension.Polyline;
+import studio.stancebook.dimension.Unit;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.quantity.Rounding;
+
+/** Reads the texts of a form into a dimension set, collecting everything that cannot be read. */
+final class FormReader {
+
+    private final DimensionForm form;
+    private final String bareUnit;
+    private final Map<String, Object> tree = new LinkedHashMap<>();
+    private final Map<String, Object> uncertainties = new LinkedHashMap<>();
+    private final Map<String, Object> origins = new LinkedHashMap<>();
+    private final List<FieldError> errors = new ArrayList<>();
+
+    FormReader(DimensionForm form) {
+        this.form = form;
+        this.bareUnit = form.text(FormSettings.BARE_UNIT).equals(FormSettings.INCH) ? "in" : "mm";
+    }
+
+    DimensionSet read(Origin origin) {
+        texts();
+        Arrays.stream(Dimension.values()).forEach(this::scalar);
+        Arrays.stream(Landmark.values()).forEach(this::landmark);
+        Arrays.stream(Polyline.values()).forEach(this::polyline);
+        Arrays.stream(Axle.values()).forEach(axle -> doubt(axle.tyreKey(), Unit.MM));
+        tree.put("uncertainties", uncertainties);
+        tree.put("origins", origins);
+        return build(origin);
+    }
+
+    private DimensionSet build(Origin origin) {
+        try {
+            DimensionSet set = DimensionJson.read(tree, origin);
+            if (errors.isEmpty()) {
+                return set;
+            }
+        } catch (ImpossibleDimensions impossible) {
+            impossible.errors().stream().filter(this::isNew).toList().forEach(errors::add);
+        }
+        throw new ImpossibleDimensions(errors);
+    }
+
+    /** What could not be read here must not be called missing as well. */
+    private boolean isNew(FieldError error) {
+        return errors.stream().noneMatch(known -> known.field().equals(error.field()));
+    }
+
+    private void texts() {
+        for (String name : List.of("scale", "edition", "frontTyre", "rearTyre")) {
+            String text = form.text(PREFIX + name);
+            if (!text.isEmpty()) {
+                tree.put(name, text);
+            }
+        }
+    }
+
+    private void scalar(Dimension dimension) {
+        Double value = number(dimension.key(), form.text(PREFIX + dimension.key()), dimension.unit());
+        if (value != null) {
+            tree.put(dimension.key(), fromHorizontal(dimension, value));
+        }
+        doubt(dimension.key(), dimension.unit());
+    }
+
+    private double fromHorizontal(Dimension dimension, double value) {
+        boolean slope = dimension == Dimension.SCREEN_ANGLE || dimension == Dimension.BACKLIGHT_ANGLE;
+        boolean turned = form.text(FormSettings.ANGLES_FROM).equals(FormSettings.VERTICAL);
+        return slope && turned ? 90 - value : value;
+    }
+
+    private void landmark(Landmark landmark) {
+        String key = landmark.key();
+        String x = form.text(PREFIX + key + ".x");
+        String z = form.text(PREFIX + key + ".z");
+        if (x.isEmpty() != z.isEmpty()) {
+            refuse(key, landmark.label() + " needs both x and z, or neither.");
+        }
+        Double readX = number(key + ".x", x, Unit.MM);
+        Double readZ = number(key + ".z", z, Unit.MM);
+        if (readX != null && readZ != null) {
+            tree.put(key, List.of(readX, readZ));
+        }
+        doubt(key, Unit.MM);
+    }
+
+    private void polyline(Polyline polyline) {
+        String text = form.text(PREFIX + polyline.key());
+        if (!text.isEmpty()) {
+            List<Object> points = new ArrayList<>();
+            text.lines().filter(line -> !line.isBlank()).forEach(line -> point(polyline, line, points));
+            tree.put(polyline.key(), points);
+        }
+        doubt(polyline.key(), Unit.MM);
+    }
+
+    private void point(Polyline polyline, String line, List<Object> points) {
+        List<String> pair = PointText.split(line);
+        OptionalDouble x = pair.size() == 2 ? parsed(pair.get(0), bareUnit) : OptionalDouble.empty();
+        OptionalDouble z = pair.size() == 2 ? parsed(pair.get(1), bareUnit) : OptionalDouble.empty();
+        if (x.isPresent() && z.isPresent()) {
+            points.add(List.of(x.getAsDouble(), z.getAsDouble()));
+        } else {
+            refuse(
+                    polyline.key() + "[" + points.size() + "]",
+                    shown(line) + " is not a point: write x and z with a space between, one point a line.");
+            points.add(List.of(0, 0));
+        }
+    }
+
+    private void doubt(String key, Unit unit) {
+        Double uncertainty = number("uncertainties." + key, form.text(PREFIX + "uncertainties." + key), unit);
+        if (uncertainty != null) {
+            uncertainties.put(key, uncertainty);
+        }
+        String origin = form.text(PREFIX + "origins." + key);
+        if (!origin.isEmpty()) {
+            origins.put(key, origin);
+        }
+    }
+
+    private @Nullable Double number(String key, String text, Unit unit) {
+        if (text.isEmpty()) {
+            return null;
+        }
+        OptionalDouble value = parsed(text, unit == Unit.MM ? bareUnit : "");
+        if (value.isEmpty()) {
+            refuse(key, shown(text) + " is not a number" + example(unit));
+            return null;
+        }
+        return value.getAsDouble();
+    }
+
+    private static String example(Unit unit) {
+        return unit == Unit.MM
+                ? "; write a length such as 2850, 2850.5 mm or 112.2 in."
+                : "; write one such as 28 or 28.5.";
+    }
+
+    private static OptionalDouble parsed(String text, String unit) {
+        OptionalDouble value = LengthText.parse(text.replace('\u2212', '-'), unit);
+        return value.isPresent() ? OptionalDouble.of(Rounding.halfUp(value.getAsDouble(), FormWriter.DECIMALS)) : value;
+    }
+
+    private void refuse(String key, String message) {
+        errors.add(new FieldError(PREFIX + key, message));
+    }
+
+    /** A text as it may be repeated in a message: short, whatever was sent. */
+    private static String shown(String text) {
+        return text.length() <= 40 ? "\"" + text + "\"" : "\"" + text.substring(0, 40) + "...\"";
+    }
+}
