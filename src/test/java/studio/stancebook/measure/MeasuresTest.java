@@ -1,0 +1,246 @@
+package studio.stancebook.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Polyline;
+import studio.stancebook.dimension.Scale;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.tyre.TyreDesignation;
+
+/** Hand cases worked from the definitions on the round numbers of {@link Sketches}; D = 710 mm there. */
+class MeasuresTest {
+
+    private static final MeasureRegistry REGISTRY = MeasureRegistry.builtIn();
+
+    private static double value(String key, DimensionSet set) {
+        return assertInstanceOf(Measured.class, REGISTRY.get(key).of(new Subject(set)))
+                .value();
+    }
+
+    static Stream<Measure> everyMeasure() {
+        return REGISTRY.all().stream();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "wheelbase-in-wheels, 2800/710",
+        "wheels-spanned, 3510/710",
+        "length-in-wheels, 4700/710",
+        "height-in-wheels, 1750/710",
+        "width-in-wheels, 1880/710",
+        "front-overhang-in-wheels, 900/710",
+        "rear-overhang-in-wheels, 1000/710",
+        "clearance-in-wheels, 210/710",
+        // mean rocker 330, mean wheel centre (350 + 360) / 2 = 355
+        "rocker-offset-in-wheels, -25/710",
+        "arch-gap-front-in-wheels, 70/710",
+        "arch-gap-rear-in-wheels, 70/710",
+        // a 45 degree windscreen from (500, 1100) meets x = 0 at z = 600, 250 above the centre
+        "screen-aim-in-wheels, 250/710",
+        "dash-to-axle-in-wheels, 500/710",
+        "front-door-gap-in-wheels, 130/710",
+        "rear-door-lead-in-wheels, 350/710",
+        "tyre-stagger, 720/700",
+        "sidewall-share, 140/700",
+        "rim-share, 420/700",
+        "wheelbase-share, 2800/4700",
+        "front-overhang-share, 900/4700",
+        "rear-overhang-share, 1000/4700",
+        "overhang-balance, 1000/900",
+        "height-to-length, 1750/4700",
+        "height-to-width, 1750/1880",
+        "track-to-width, 1600/1880",
+        "bonnet-share, 1400/4700",
+        "cabin-share, 3100/4700",
+        "roof-apex-position, 1400/2800",
+        "seat-height-share, 700/1750",
+        // x = 1400: roof 1750 at its apex, belt 1080 + 80 x 700/2400, rocker 320 + 20 x 900/1800 = 330
+        "glass-to-body, 1940/2320",
+        "footprint, 4508/1000"
+    })
+    void followItsDefinition(String key, String fraction) {
+        String[] parts = fraction.split("/");
+        double expected = Double.parseDouble(parts[0]) / Double.parseDouble(parts[1]);
+
+        assertEquals(expected, value(key, Sketches.complete()), 1e-12);
+    }
+
+    @Test
+    void measureLinesFromTheHorizontal() {
+        DimensionSet set = Sketches.complete();
+
+        assertEquals(45, value("screen-angle", set), 1e-12);
+        assertEquals(Math.toDegrees(Math.atan2(500, 300)), value("backlight-angle", set), 1e-12);
+        assertEquals(Math.toDegrees(Math.atan2(80, 2400)), value("belt-rise", set), 1e-12);
+    }
+
+    /** Shoelace sums of the polygons of {@link Sketches}, worked here independently of the geometry library. */
+    @Test
+    void compareAreas() {
+        DimensionSet set = Sketches.complete();
+        double[] body = {
+            -900, 480, -880, 800, 500, 1100, 1100, 1700, 1400, 1750, 3300, 1650, 3600, 1150, 3800, 900, 3800, 520, 3400,
+            350, 2800, 250, 1400, 210, 0, 240, -600, 300
+        };
+
+        assertEquals(shoelace(body) / (4700.0 * 1750), value("profile-fill", set), 1e-12);
+        assertTrue(value("glass-area-share", set) > 0.1 && value("glass-area-share", set) < 0.3);
+    }
+
+    private static double shoelace(double[] ring) {
+        double twice = 0;
+        for (int i = 0; i < ring.length; i += 2) {
+            int next = (i + 2) % ring.length;
+            twice += ring[i] * ring[next + 1] - ring[next] * ring[i + 1];
+        }
+        return Math.abs(twice) / 2;
+    }
+
+    @Test
+    void fillTheirBoxCompletelyWhenTheOutlineIsTheBox() {
+        DimensionSet box = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2800)
+                .set(Dimension.OVERALL_LENGTH, 4000)
+                .set(Dimension.OVERALL_HEIGHT, 1500)
+                .set(
+                        Polyline.OUTLINE,
+                        List.of(
+                                new studio.stancebook.geometry.Point(-600, 1500),
+                                new studio.stancebook.geometry.Point(3400, 1500),
+                                new studio.stancebook.geometry.Point(3400, 0)))
+                .build();
+
+        // A triangle on the ground closed along it: the outline drops to the ground at both ends, so it is the box.
+        assertEquals(1, value("profile-fill", box), 1e-12);
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyMeasure")
+    void existForTheCompleteSketch(Measure measure) {
+        assertInstanceOf(Measured.class, measure.of(new Subject(Sketches.complete())), measure.key());
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyMeasure")
+    void doNotChangeWithScaleUnlessTheyAreAreas(Measure measure) {
+        double expected = measure.unit() == MeasureUnit.SQUARE_METRES ? 1.21 : 1;
+
+        double ratio = value(measure.key(), Sketches.scaled(1.1)) / value(measure.key(), Sketches.complete());
+
+        assertEquals(expected, ratio, 1e-9);
+    }
+
+    /** First-order sensitivities against central differences on the recorded values themselves. */
+    @ParameterizedTest
+    @MethodSource("everyMeasure")
+    void knowHowTheyChangeWithEachRecordedValue(Measure measure) {
+        DimensionSet set = Sketches.complete();
+        Map<Variable, Double> slopes = ((Measured) measure.of(new Subject(set))).sensitivities();
+        double step = 0.01;
+        for (Variable variable : Variable.all()) {
+            if (variable.movable()) {
+                double up = value(measure.key(), set.moved(variable, step));
+                double down = value(measure.key(), set.moved(variable, -step));
+                double expected = (up - down) / (2 * step);
+                assertEquals(
+                        expected,
+                        slopes.getOrDefault(variable, 0.0),
+                        1e-7 + 1e-5 * Math.abs(expected),
+                        () -> measure.key() + " by " + variable.key());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyMeasure")
+    void nameWhatIsMissingWhenOnlyAWheelbaseIsRecorded(Measure measure) {
+        DimensionSet bare =
+                DimensionSet.builder().set(Dimension.WHEELBASE, 2800).build();
+
+        NotMeasurable none = assertInstanceOf(NotMeasurable.class, measure.of(new Subject(bare)));
+
+        assertEquals(NotMeasurable.Why.MISSING, none.why());
+        assertTrue(measure.needs().containsAll(none.missing()) && !none.missing().isEmpty());
+    }
+
+    @Test
+    void giveOnlyRatiosAndAnglesForASketchWithoutDimensions() {
+        DimensionSet sketch =
+                Sketches.scaled(0.001).toBuilder().scale(Scale.UNSCALED).build();
+
+        for (Measure measure : REGISTRY.all()) {
+            boolean measured = measure.of(new Subject(sketch)) instanceof Measured;
+            assertEquals(measure.unit() != MeasureUnit.SQUARE_METRES, measured, measure.key());
+        }
+    }
+
+    @Test
+    void takeTheTypedAngleOnlyWithoutGeometryAndSayWhich() {
+        DimensionSet typed = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2800)
+                .set(Dimension.APPROACH_ANGLE, 31)
+                .set(Dimension.SCREEN_ANGLE, 38)
+                .build();
+
+        Measured approach = (Measured) REGISTRY.get("approach-angle").of(new Subject(typed));
+        Measured screen = (Measured) REGISTRY.get("screen-angle").of(new Subject(typed));
+
+        assertEquals(31, approach.value());
+        assertEquals(Set.of(Note.TYPED), approach.notes());
+        assertEquals(Set.of(Note.TYPED), screen.notes());
+    }
+
+    @Test
+    void sayUnloadedTyreWhenNoLoadedRadiusIsRecorded() {
+        DimensionSet set = Sketches.complete();
+        DimensionSet loaded = set.toBuilder()
+                .set(Dimension.FRONT_LOADED_RADIUS, 338)
+                .set(Dimension.REAR_LOADED_RADIUS, 347)
+                .build();
+        Measure approach = REGISTRY.get("approach-angle");
+
+        assertEquals(Set.of(Note.UNLOADED_TYRE), ((Measured) approach.of(new Subject(set))).notes());
+        assertEquals(Set.of(), ((Measured) approach.of(new Subject(loaded))).notes());
+    }
+
+    /** Domain page: the default uncertainty of a diameter taken from a designation is 1.3 % of it. */
+    @Test
+    void carryTheUncertaintyOfADesignation() {
+        DimensionSet set = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2850)
+                .uncertainty("wheelbase", 0)
+                .tyres(TyreDesignation.parse("265/70R17"))
+                .build();
+
+        Measured wheels = (Measured) REGISTRY.get("wheelbase-in-wheels").of(new Subject(set));
+
+        // 265 x 0.70 = 185.5, rounded half up to 186; 432 + 2 x 186 = 804
+        assertEquals(2850.0 / 804, wheels.value(), 1e-12);
+        assertEquals(0.013 * 2850 / 804, wheels.uncertainty(), 1e-12);
+    }
+
+    @Test
+    void sayNominalForAFlotationSize() {
+        DimensionSet set = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2850)
+                .tyres(TyreDesignation.parse("35x12.50R17LT"))
+                .build();
+
+        Measured wheels = (Measured) REGISTRY.get("wheelbase-in-wheels").of(new Subject(set));
+
+        assertEquals(2850 / (35 * 25.4), wheels.value(), 1e-12);
+        assertEquals(Set.of(Note.NOMINAL_DIAMETER), wheels.notes());
+    }
+}
