@@ -1,16 +1,125 @@
 package studio.stancebook;
 
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.springframework.modulith.core.ApplicationModules;
+import org.springframework.modulith.core.Violations;
+import studio.stancebook.forbidden.ForbiddenApplication;
 
 class ModulesTest {
 
+    private static final Set<String> EXPECTED = Set.of(
+            "quantity",
+            "problem",
+            "tyre",
+            "geometry",
+            "statistics",
+            "dimension",
+            "measure",
+            "catalogue",
+            "band",
+            "proposal",
+            "drawing",
+            "exchange",
+            "account",
+            "demo",
+            "web");
+
     private static final ApplicationModules MODULES = ApplicationModules.of(Stancebook.class);
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("studio.stancebook");
+
+    /** What a pure package may import; numeric libraries are named one by one. */
+    private static ArchRule pure(String... packages) {
+        return ArchRuleDefinition.classes()
+                .that()
+                .resideInAnyPackage(packages)
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "java..",
+                        "org.jspecify..",
+                        "org.springframework.modulith",
+                        "org.locationtech.jts..",
+                        "org.apache.commons.statistics..",
+                        "org.apache.commons.numbers..",
+                        "org.hipparchus..",
+                        "studio.stancebook.quantity",
+                        "studio.stancebook.problem",
+                        "studio.stancebook.tyre",
+                        "studio.stancebook.geometry",
+                        "studio.stancebook.statistics",
+                        "studio.stancebook.dimension");
+    }
+
+    @Test
+    void areTheOnesThatTheArchitectureNames() {
+        Set<String> found = MODULES.stream()
+                .map(module -> module.getIdentifier().toString())
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        found.removeAll(EXPECTED);
+        assertEquals(Set.of(), found);
+    }
 
     @Test
     void dependOnEachOtherOnlyAsDeclared() {
         assertDoesNotThrow(() -> MODULES.verify());
+    }
+
+    /** Two modules under {@code studio.stancebook.forbidden} in the tests: one imports the other without declaring it. */
+    @Test
+    void reportAForbiddenImport() {
+        Violations violations = ApplicationModules.of(ForbiddenApplication.class, new ImportOption.OnlyIncludeTests())
+                .detectViolations();
+
+        assertEquals(
+                List.of(true),
+                violations.getMessages().stream()
+                        .map(message -> message.contains("'pupil' depends on module 'master'"))
+                        .distinct()
+                        .toList());
+    }
+
+    @Test
+    void keepTheCoreFreeOfFrameworks() {
+        pure(
+                        "studio.stancebook.quantity",
+                        "studio.stancebook.problem",
+                        "studio.stancebook.tyre",
+                        "studio.stancebook.geometry",
+                        "studio.stancebook.statistics",
+                        "studio.stancebook.dimension")
+                .check(CLASSES);
+    }
+
+    @Test
+    void noticeAFrameworkInAPackageThatClaimsToBePure() {
+        JavaClasses own = new ClassFileImporter().importPackages("studio.stancebook.forbidden");
+
+        assertFalse(pure("studio.stancebook.forbidden")
+                .evaluate(own)
+                .getFailureReport()
+                .isEmpty());
+    }
+
+    @Test
+    void haveNoCycles() {
+        slices().matching("studio.stancebook.(*)..").should().beFreeOfCycles().check(CLASSES);
     }
 }

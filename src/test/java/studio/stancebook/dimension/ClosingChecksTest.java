@@ -38,7 +38,8 @@ class ClosingChecksTest {
         assertTrue(ClosingChecks.of(sure.build()).isEmpty());
         assertEquals(
                 1,
-                ClosingChecks.of(sure.set(Dimension.OVERALL_LENGTH, 4652.5).build()).size());
+                ClosingChecks.of(sure.set(Dimension.OVERALL_LENGTH, 4652.5).build())
+                        .size());
     }
 
     @Test

@@ -15,8 +15,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class DimensionJsonTest {
 
-    private static final String EXAMPLE =
-            """
+    private static final String EXAMPLE = """
             {"frontTyre":"265/70R17","rearTyre":"265/70R17","wheelbase":2850,"overallLength":4800,"frontOverhang":850,
              "rearOverhang":1100,"overallHeight":1850,"overallWidth":1930,"groundClearance":230,"cowl":[520,1160],
              "screenTop":[1050.5,1760],"underbody":[[-850,560],[-600,330]],"uncertainties":{"wheelbase":2},
@@ -69,7 +68,10 @@ class DimensionJsonTest {
 
     @Test
     void collectsEveryProblemBeforeItRefuses() {
-        assertEquals(3, errorsOf("{\"wheelbase\":true,\"cowl\":7,\"underbody\":[[0,0]]}").size());
+        assertEquals(
+                3,
+                errorsOf("{\"wheelbase\":true,\"cowl\":7,\"underbody\":[[0,0]]}")
+                        .size());
     }
 
     @Test
@@ -77,10 +79,8 @@ class DimensionJsonTest {
         Instant then = Instant.parse("2026-01-05T08:00:00Z");
         Instant now = Instant.parse("2026-02-05T08:00:00Z");
         DimensionSet before = read(EXAMPLE).markedSince(null, "Ada", then);
-        DimensionSet after = before.toBuilder()
-                .set(Dimension.WHEELBASE, 2900)
-                .build()
-                .markedSince(before, "Ben", now);
+        DimensionSet after =
+                before.toBuilder().set(Dimension.WHEELBASE, 2900).build().markedSince(before, "Ben", now);
 
         assertEquals(new Recorded("Ben", now), after.recorded().get("wheelbase"));
         assertEquals(new Recorded("Ada", then), after.recorded().get("cowl"));

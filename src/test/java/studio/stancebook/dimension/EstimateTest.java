@@ -16,8 +16,10 @@ class EstimateTest {
     private static void checkDerivatives(BinaryOperator<Estimate> function, double a, double b) {
         Map<Variable, Double> slopes = at(function, a, b).sensitivities();
         double step = 1e-5;
-        double byA = (at(function, a + step, b).value() - at(function, a - step, b).value()) / (2 * step);
-        double byB = (at(function, a, b + step).value() - at(function, a, b - step).value()) / (2 * step);
+        double byA =
+                (at(function, a + step, b).value() - at(function, a - step, b).value()) / (2 * step);
+        double byB =
+                (at(function, a, b + step).value() - at(function, a, b - step).value()) / (2 * step);
         assertEquals(byA, slopes.getOrDefault(A, 0.0), 1e-7);
         assertEquals(byB, slopes.getOrDefault(B, 0.0), 1e-7);
     }

@@ -51,7 +51,8 @@ class ReadingsTest {
 
     @Test
     void leavesOutWhatCannotBeHad() {
-        Readings readings = new Readings(wheelbase(2800).set(Dimension.OVERALL_LENGTH, 4650).build());
+        Readings readings =
+                new Readings(wheelbase(2800).set(Dimension.OVERALL_LENGTH, 4650).build());
 
         assertFalse(readings.has(Reading.FRONT_OVERHANG));
         assertFalse(readings.has(Reading.WHEEL_DIAMETER));
@@ -91,7 +92,9 @@ class ReadingsTest {
         DimensionSetBuilder tyres =
                 wheelbase(2800).set(Dimension.FRONT_TYRE_DIAMETER, 700).set(Dimension.REAR_TYRE_DIAMETER, 700);
 
-        assertEquals(350, new Readings(tyres.build()).get(Reading.FRONT_CENTRE_HEIGHT).value());
+        assertEquals(
+                350,
+                new Readings(tyres.build()).get(Reading.FRONT_CENTRE_HEIGHT).value());
         assertEquals(
                 335,
                 new Readings(tyres.set(Dimension.FRONT_LOADED_RADIUS, 335).build())
@@ -114,7 +117,8 @@ class ReadingsTest {
                 new Readings(outlined.toBuilder().without("outline").build())
                         .get(Reading.ROOF_AT_MID_WHEELBASE)
                         .value());
-        assertEquals(1476, new Readings(outlined).get(Reading.ROOF_AT_MID_WHEELBASE).value(), 1e-9);
+        assertEquals(
+                1476, new Readings(outlined).get(Reading.ROOF_AT_MID_WHEELBASE).value(), 1e-9);
     }
 
     @Test

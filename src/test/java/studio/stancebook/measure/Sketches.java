@@ -58,14 +58,12 @@ final class Sketches {
     }
 
     private static void lines(DimensionSetBuilder set, double k) {
-        set.set(
-                        Polyline.UNDERBODY,
-                        points(k, -900, 480, -600, 300, 0, 240, 1400, 210, 2800, 250, 3400, 350, 3800, 520))
+        set.set(Polyline.UNDERBODY, points(k, -900, 480, -600, 300, 0, 240, 1400, 210, 2800, 250, 3400, 350, 3800, 520))
                 .set(
                         Polyline.OUTLINE,
                         points(
-                                k, -900, 480, -880, 800, 500, 1100, 1100, 1700, 1400, 1750, 3300, 1650, 3600, 1150, 3800,
-                                900, 3800, 520))
+                                k, -900, 480, -880, 800, 500, 1100, 1100, 1700, 1500, 1750, 3300, 1650, 3600, 1150,
+                                3800, 900, 3800, 520))
                 .set(Polyline.DAYLIGHT_OPENING, points(k, 800, 1090, 1150, 1600, 3150, 1560, 3100, 1160));
     }
 

@@ -23,15 +23,17 @@ class StudioRatioTest {
         Measured measured = (Measured) measure.of(new Subject(Sketches.complete()));
 
         assertEquals(1900.0 / 2800, measured.value(), 1e-12);
-        assertEquals(1.0 / 2800, measured.sensitivities().get(Variable.ofKey("rearOverhang").orElseThrow()), 1e-15);
+        assertEquals(
+                1.0 / 2800,
+                measured.sensitivities().get(Variable.ofKey("rearOverhang").orElseThrow()),
+                1e-15);
         assertEquals("Front overhang + Rear overhang over Wheelbase.", measure.definition());
     }
 
     @Test
     void refusesAnglesEmptySumsAndUnreadableKeys() {
         Impossible refused = assertThrows(
-                Impossible.class,
-                () -> new StudioRatio("X!", " ", List.of(Reading.SCREEN_ANGLE), List.of()));
+                Impossible.class, () -> new StudioRatio("X!", " ", List.of(Reading.SCREEN_ANGLE), List.of()));
 
         assertEquals(
                 List.of("key", "name", "numerator", "denominator"),

@@ -37,7 +37,8 @@ class ExpectedVersionTest {
         assertDoesNotThrow(() -> expected.check(3, "package"));
         Stale stale = assertThrows(Stale.class, () -> expected.check(4, "package"));
         assertEquals(412, stale.type().status());
-        assertEquals("The package is at version 4 now, not 3: read it again and make the change on top of that.", stale
-                .detail());
+        assertEquals(
+                "The package is at version 4 now, not 3: read it again and make the change on top of that.",
+                stale.detail());
     }
 }

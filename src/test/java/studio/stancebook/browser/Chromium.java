@@ -1,0 +1,96 @@
+package studio.stancebook.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A Chromium for the browser tests, found or installed: the one of this machine, else Debian's when we may install it, else
+ * the one that the browser library downloads, else a sentence that says what to do.
+ */
+final class Chromium implements AutoCloseable {
+
+    private static final List<String> PLACES =
+            List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/snap/bin/chromium");
+
+    private static final List<String> QUIET_FLAGS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--force-color-profile=srgb");
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    private Chromium(Playwright playwright, Browser browser) {
+        this.playwright = playwright;
+        this.browser = browser;
+    }
+
+    static Chromium start() {
+        Optional<Path> installed = installed().or(Chromium::installFromDebian);
+        Playwright playwright = Playwright.create(new Playwright.CreateOptions()
+                .setEnv(installed.isPresent() ? Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1") : Map.of()));
+        BrowserType.LaunchOptions options =
+                new BrowserType.LaunchOptions().setHeadless(true).setArgs(QUIET_FLAGS);
+        installed.ifPresent(options::setExecutablePath);
+        try {
+            return new Chromium(playwright, playwright.chromium().launch(options));
+        } catch (RuntimeException failure) {
+            playwright.close();
+            throw new IllegalStateException(
+                    "The browser tests need a Chromium: install one (Debian: apt-get install chromium), or let this machine"
+                            + " reach the browser library's download.",
+                    failure);
+        }
+    }
+
+    private static Optional<Path> installed() {
+        return PLACES.stream().map(Path::of).filter(Files::isExecutable).findFirst();
+    }
+
+    private static Optional<Path> installFromDebian() {
+        boolean root = "root".equals(System.getProperty("user.name"));
+        if (root && Files.isExecutable(Path.of("/usr/bin/apt-get"))) {
+            run("apt-get", "update", "-qq");
+            run("apt-get", "install", "-y", "-qq", "--no-install-recommends", "chromium");
+        }
+        return installed();
+    }
+
+    private static void run(String... command) {
+        try {
+            ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+            builder.environment().put("DEBIAN_FRONTEND", "noninteractive");
+            Process process = builder.start();
+            if (!process.waitFor(10, TimeUnit.MINUTES)) {
+                process.destroyForcibly();
+            }
+        } catch (IOException failure) {
+            System.err.println("Could not run " + String.join(" ", command) + ": " + failure.getMessage());
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    Browser browser() {
+        return browser;
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

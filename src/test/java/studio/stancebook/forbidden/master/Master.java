@@ -1,0 +1,3 @@
+package studio.stancebook.forbidden.master;
+
+public record Master(String name) {}

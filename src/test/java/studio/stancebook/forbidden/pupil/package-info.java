@@ -1,0 +1,2 @@
+@org.springframework.modulith.ApplicationModule(allowedDependencies = {})
+package studio.stancebook.forbidden.pupil;
