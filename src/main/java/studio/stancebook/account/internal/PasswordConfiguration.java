@@ -10,7 +10,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 
 /** How passwords are hashed: bcrypt, with the name of the method kept in front so that it can be replaced. */
 @Configuration(proxyBeanMethods = false)
-@EnableConfigurationProperties(PasswordSettings.class)
+@EnableConfigurationProperties({PasswordSettings.class, AdminSettings.class})
 class PasswordConfiguration {
 
     @Bean
