@@ -32,7 +32,8 @@ public final class StudioBrowser {
             .build();
     private final URI address;
 
-    StudioBrowser(String address) {
+    /** @param address of the server, such as {@code http://localhost:8080} */
+    public StudioBrowser(String address) {
         this.address = URI.create(address);
     }
 

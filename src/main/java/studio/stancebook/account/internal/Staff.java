@@ -71,7 +71,7 @@ public class Staff {
         String password = checks.password("password", typed.password());
         checks.refuseIfAny();
         if (people.existsByEmail(email)) {
-            throw new Conflict("There is a person with the address " + email + " already.");
+            throw Conflict.ofField("email", "There is a person with the address " + email + " already.");
         }
         Person person = new Person(email, name, role, hash(password), clock.instant());
         return people.saveAndFlush(person).entry();
@@ -128,8 +128,10 @@ public class Staff {
     private void refuseIfLastLead(Person person) {
         boolean another = people.lockActive(Role.LEAD).stream().anyMatch(lead -> lead.id() != person.id());
         if (!another) {
-            throw new Conflict(person.displayName()
-                    + " is the only active lead: make somebody else a lead first, or nobody could run the studio.");
+            throw Conflict.ofField(
+                    "role",
+                    person.displayName()
+                            + " is the only active lead: make somebody else a lead first, or nobody could run the studio.");
         }
     }
 

@@ -24,7 +24,7 @@ import studio.stancebook.account.internal.Staff;
 class PageSecurity {
 
     static final String[] OPEN_TO_ALL = {
-        "/sign-in", "/setup", "/error", "/assets/**", "/webjars/**", "/favicon.ico", "/actuator/health"
+        "/sign-in", "/setup", "/theme", "/error", "/assets/**", "/webjars/**", "/favicon.ico", "/actuator/health"
     };
 
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */

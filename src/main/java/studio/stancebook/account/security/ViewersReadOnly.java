@@ -26,7 +26,7 @@ final class ViewersReadOnly {
     /** Requests that may change something. */
     static final RequestMatcher WRITES = request -> !READING.contains(request.getMethod());
 
-    /** What a viewer may still send: their own account and tokens, and calculations that store nothing. */
+    /** What a viewer may still send: signing out, their own account and tokens, and calculations that store nothing. */
     private static final RequestMatcher OPEN = new OrRequestMatcher(List.of(
             pathPattern("/account/**"),
             pathPattern("/api/v1/tokens/**"),
