@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import studio.stancebook.dimension.Estimate;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.geometry.DegenerateShape;
 
 /** One proportion: what it is called, what it means, what it needs and how it is computed. */
 public final class Measure {
@@ -79,7 +80,15 @@ public final class Measure {
         if (!missing.isEmpty()) {
             return new NotMeasurable(NotMeasurable.Why.MISSING, missing);
         }
-        return judged(formula.apply(subject), subject);
+        return judged(computed(subject), subject);
+    }
+
+    private Formula.Result computed(Subject subject) {
+        try {
+            return formula.apply(subject);
+        } catch (DegenerateShape nothingToCompare) {
+            return Formula.Result.none(NotMeasurable.Why.DEGENERATE);
+        }
     }
 
     private List<String> missing(Subject subject) {

@@ -39,7 +39,7 @@ final class Need {
     static Need of(UnderbodyAngle angle) {
         return new Need(
                 "underbody with frontTyre and rearTyre, or " + angle.typed().key(),
-                subject -> subject.underbody().isPresent()
+                subject -> Underside.recorded(subject)
                         || subject.set().scalar(angle.typed()).isPresent(),
                 true);
     }

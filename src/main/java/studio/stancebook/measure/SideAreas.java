@@ -1,11 +1,11 @@
 package studio.stancebook.measure;
 
-import static studio.stancebook.dimension.Reading.*;
+import static studio.stancebook.dimension.Reading.OVERALL_HEIGHT;
+import static studio.stancebook.dimension.Reading.OVERALL_LENGTH;
+import static studio.stancebook.dimension.Reading.ROCKER_AT_MID_WHEELBASE;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
-import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Estimate;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Polyline;
@@ -15,8 +15,8 @@ import studio.stancebook.geometry.Line;
 import studio.stancebook.geometry.Point;
 
 /**
- * Areas of the side view. Their first-order uncertainty takes each polyline as drawn in the right shape but a little too
- * high or low (outline, underbody), or with its edge a little too far out (side glass): common practice, no source.
+ * Areas of the side view. Their first-order uncertainty takes each polyline as drawn in the right shape but out of place as
+ * a whole (outline, underbody), or with its edge a little too far out (side glass): common practice, no source.
  */
 final class SideAreas {
 
@@ -24,91 +24,76 @@ final class SideAreas {
 
     static Formula.Result profileFill(Subject s) {
         Estimate box = s.get(OVERALL_LENGTH).times(s.get(OVERALL_HEIGHT));
-        return Formula.Result.of(outlineArea(s.set()).over(box));
+        return Formula.Result.of(BodyRing.closedBelow(s.set()).area().over(box));
     }
 
     static Formula.Result glassAreaShare(Subject s) {
         List<Point> glass = s.set().points(Polyline.DAYLIGHT_OPENING);
-        Estimate glassArea = Estimate.constant(Areas.of(glass))
-                .plus(Estimate.of(Variable.GLASS_EDGE, 0).times(perimeter(glass)));
+        Estimate edge = Estimate.of(Variable.GLASS_EDGE, 0).times(perimeter(glass));
+        Estimate glassArea = Estimate.constant(Areas.of(glass)).plus(edge);
         Estimate sideArea = areaAboveRocker(s);
         return sideArea.value() > 0
                 ? Formula.Result.of(glassArea.over(sideArea))
                 : Formula.Result.none(NotMeasurable.Why.DEGENERATE);
     }
 
-    private static Estimate outlineArea(DimensionSet set) {
-        List<Point> outline = set.points(Polyline.OUTLINE);
-        double span = span(outline);
-        Estimate area = Estimate.constant(Areas.of(body(set)))
-                .plus(Estimate.of(Variable.z(Polyline.OUTLINE), 0).times(span));
-        return set.points(Polyline.UNDERBODY).isEmpty()
-                ? area
-                : area.minus(Estimate.of(Variable.z(Polyline.UNDERBODY), 0).times(span));
-    }
-
+    /**
+     * Raising the rocker line takes off a strip as wide as each chord that the line cuts from the body; moving the outline
+     * does the opposite.
+     */
     private static Estimate areaAboveRocker(Subject s) {
-        List<Point> outline = s.set().points(Polyline.OUTLINE);
-        double span = span(outline);
-        Estimate rocker = s.get(ROCKER_AT_MID_WHEELBASE);
-        Estimate offRecorded = rocker.minus(Estimate.constant(rocker.value()));
-        return Estimate.constant(Areas.above(closedOnGround(outline), rockerLine(s, rocker.value())))
-                .plus(Estimate.of(Variable.z(Polyline.OUTLINE), 0).times(span))
-                .minus(offRecorded.times(span));
-    }
-
-    private static Line rockerLine(Subject s, double height) {
-        if (s.drawn(Landmark.ROCKER_FRONT, Landmark.ROCKER_REAR)) {
-            return new Line(
-                    s.set().landmark(Landmark.ROCKER_FRONT).orElseThrow(),
-                    s.set().landmark(Landmark.ROCKER_REAR).orElseThrow());
+        List<Point> body = BodyRing.closedOnGround(s.set()).points();
+        Line rocker = new Line(
+                new Point(0, rockerAt(s, 0).value()),
+                new Point(1000, rockerAt(s, 1000).value()));
+        double[] crossings = crossings(body, rocker);
+        double slope = (rocker.to().z() - rocker.from().z()) / 1000;
+        Estimate area = Estimate.constant(Areas.above(body, rocker));
+        for (int i = 0; i + 1 < crossings.length; i += 2) {
+            double chord = crossings[i + 1] - crossings[i];
+            Estimate height = rockerAt(s, (crossings[i] + crossings[i + 1]) / 2);
+            area = area.minus(height.minus(Estimate.constant(height.value())).times(chord))
+                    .plus(Estimate.of(Variable.z(Polyline.OUTLINE), 0).times(chord))
+                    .minus(Estimate.of(Variable.x(Polyline.OUTLINE), 0).times(chord * slope));
         }
-        return new Line(new Point(0, height), new Point(1, height));
+        return area;
     }
 
-    /** The whole side of the body: the outline closed along the underbody where there is one, else along the ground. */
-    private static List<Point> body(DimensionSet set) {
-        List<Point> outline = set.points(Polyline.OUTLINE);
-        List<Point> underbody = new ArrayList<>(set.points(Polyline.UNDERBODY));
-        if (underbody.isEmpty() || closed(outline)) {
-            return closedOnGround(outline);
+    /** The height of the rocker line at {@code x}: through both landmarks, else level. */
+    private static Estimate rockerAt(Subject s, double x) {
+        if (!s.drawn(Landmark.ROCKER_FRONT, Landmark.ROCKER_REAR)) {
+            return s.get(ROCKER_AT_MID_WHEELBASE);
         }
-        boolean sameWay = (last(underbody).x() > underbody.get(0).x())
-                == (last(outline).x() > outline.get(0).x());
-        if (sameWay) {
-            Collections.reverse(underbody);
+        Point front = s.set().landmark(Landmark.ROCKER_FRONT).orElseThrow();
+        Point rear = s.set().landmark(Landmark.ROCKER_REAR).orElseThrow();
+        Estimate frontX = Estimate.of(Variable.x(Landmark.ROCKER_FRONT), front.x());
+        Estimate frontZ = Estimate.of(Variable.z(Landmark.ROCKER_FRONT), front.z());
+        Estimate run = Estimate.of(Variable.x(Landmark.ROCKER_REAR), rear.x()).minus(frontX);
+        Estimate rise = Estimate.of(Variable.z(Landmark.ROCKER_REAR), rear.z()).minus(frontZ);
+        return frontZ.plus(rise.over(run).times(Estimate.constant(x).minus(frontX)));
+    }
+
+    /** Where the ring crosses the line, from front to rear. */
+    private static double[] crossings(List<Point> ring, Line line) {
+        double[] found = new double[ring.size()];
+        int count = 0;
+        Point before = ring.get(ring.size() - 1);
+        for (Point point : ring) {
+            double from = before.z() - line.heightAt(before.x());
+            double to = point.z() - line.heightAt(point.x());
+            if (from < 0 != to < 0) {
+                found[count++] = before.x() + from / (from - to) * (point.x() - before.x());
+            }
+            before = point;
         }
-        List<Point> ring = new ArrayList<>(outline);
-        ring.addAll(underbody);
-        return ring;
-    }
-
-    private static List<Point> closedOnGround(List<Point> outline) {
-        if (closed(outline)) {
-            return outline;
-        }
-        List<Point> ring = new ArrayList<>(outline);
-        ring.add(new Point(last(outline).x(), 0));
-        ring.add(new Point(outline.get(0).x(), 0));
-        return ring;
-    }
-
-    private static boolean closed(List<Point> line) {
-        return line.get(0).equals(last(line));
-    }
-
-    private static Point last(List<Point> line) {
-        return line.get(line.size() - 1);
-    }
-
-    private static double span(List<Point> line) {
-        double least = line.stream().mapToDouble(Point::x).min().orElse(0);
-        return line.stream().mapToDouble(Point::x).max().orElse(0) - least;
+        double[] crossings = Arrays.copyOf(found, count);
+        Arrays.sort(crossings);
+        return crossings;
     }
 
     private static double perimeter(List<Point> ring) {
         double sum = 0;
-        Point before = last(ring);
+        Point before = ring.get(ring.size() - 1);
         for (Point point : ring) {
             sum += Math.hypot(point.x() - before.x(), point.z() - before.z());
             before = point;

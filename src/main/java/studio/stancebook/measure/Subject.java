@@ -1,6 +1,5 @@
 package studio.stancebook.measure;
 
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.DimensionSet;
@@ -14,7 +13,7 @@ public final class Subject {
 
     private final DimensionSet set;
     private final Readings readings;
-    private @Nullable Optional<Underside> underbody;
+    private @Nullable Underside underbody;
 
     public Subject(DimensionSet set) {
         this.set = set;
@@ -48,9 +47,9 @@ public final class Subject {
         return false;
     }
 
-    /** The underbody between its tyres; empty when either is not recorded. */
-    Optional<Underside> underbody() {
-        Optional<Underside> known = underbody;
+    /** The underbody on its tyres; only where {@link Underside#recorded} says so. */
+    Underside underbody() {
+        Underside known = underbody;
         if (known == null) {
             known = Underside.of(set, readings);
             underbody = known;

@@ -1,14 +1,112 @@
 package studio.stancebook.measure;
 
-import java.util.Optional;
-import studio.stancebook.dimension.*;
+import static studio.stancebook.dimension.Reading.FRONT_CENTRE_HEIGHT;
+import static studio.stancebook.dimension.Reading.REAR_CENTRE_HEIGHT;
+import static studio.stancebook.dimension.Reading.WHEELBASE;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Estimate;
+import studio.stancebook.dimension.Polyline;
+import studio.stancebook.dimension.Readings;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.geometry.AnglePartials;
+import studio.stancebook.geometry.DegenerateShape;
+import studio.stancebook.geometry.LimitedAngle;
+import studio.stancebook.geometry.Point;
+import studio.stancebook.geometry.TyreArc;
+import studio.stancebook.geometry.UnderbodyAngles;
+
+/** The underbody of one side view on its tyres: the ISO 612 angles as estimates. */
 final class Underside {
-    static Optional<Underside> of(DimensionSet s, Readings r) {
-        return Optional.empty();
+
+    private final Readings readings;
+    private final UnderbodyAngles angles;
+
+    private Underside(Readings readings, UnderbodyAngles angles) {
+        this.readings = readings;
+        this.angles = angles;
     }
 
-    static Formula.Result angle(Subject s, UnderbodyAngle a) {
-        return Formula.Result.none(NotMeasurable.Why.DEGENERATE);
+    /** True when the underbody and both tyres are recorded. */
+    static boolean recorded(Subject subject) {
+        return !subject.set().points(Polyline.UNDERBODY).isEmpty()
+                && subject.readings().has(FRONT_CENTRE_HEIGHT)
+                && subject.readings().has(REAR_CENTRE_HEIGHT);
+    }
+
+    /** @throws DegenerateShape if the tyres overlap */
+    static Underside of(DimensionSet set, Readings readings) {
+        List<Point> body = set.points(Polyline.UNDERBODY);
+        double wheelbase = readings.get(WHEELBASE).value();
+        TyreArc front = TyreArc.onGround(0, readings.get(FRONT_CENTRE_HEIGHT).value());
+        TyreArc rear =
+                TyreArc.onGround(wheelbase, readings.get(REAR_CENTRE_HEIGHT).value());
+        return new Underside(readings, UnderbodyAngles.of(wheelbase, front, rear, body));
+    }
+
+    /** From geometry where it is recorded, else as typed. */
+    static Formula.Result angle(Subject subject, UnderbodyAngle which) {
+        if (recorded(subject)) {
+            return subject.underbody().computed(which, tyreNotes(subject.set()));
+        }
+        OptionalDouble typed = subject.set().scalar(which.typed());
+        return Formula.Result.of(typed(which.typed(), typed.orElseThrow()), Set.of(Note.TYPED));
+    }
+
+    static Estimate typed(Dimension dimension, double value) {
+        return Estimate.of(Variable.of(dimension), value);
+    }
+
+    private Formula.Result computed(UnderbodyAngle which, Set<Note> notes) {
+        return estimate(which)
+                .map(estimate -> Formula.Result.of(estimate, notes))
+                .orElse(Formula.Result.none(NotMeasurable.Why.NOT_LIMITED));
+    }
+
+    /** The computed angle with its sensitivities; empty where nothing limits it. */
+    Optional<Estimate> estimate(UnderbodyAngle which) {
+        return limited(which).map(this::withSensitivities);
+    }
+
+    private Optional<LimitedAngle> limited(UnderbodyAngle which) {
+        return switch (which) {
+            case APPROACH -> angles.approach();
+            case DEPARTURE -> angles.departure();
+            case RAMP -> angles.ramp();
+        };
+    }
+
+    private Estimate withSensitivities(LimitedAngle angle) {
+        Estimate held = Estimate.constant(angle.deg());
+        return angle.partials().map(partials -> following(held, partials)).orElse(held);
+    }
+
+    private Estimate following(Estimate angle, AnglePartials partials) {
+        return angle.plus(change(Estimate.of(Variable.x(Polyline.UNDERBODY), 0), partials.touchX()))
+                .plus(change(Estimate.of(Variable.z(Polyline.UNDERBODY), 0), partials.touchZ()))
+                .plus(change(readings.get(WHEELBASE), partials.wheelbase()))
+                .plus(change(readings.get(FRONT_CENTRE_HEIGHT), partials.frontCentreHeight() + partials.frontRadius()))
+                .plus(change(readings.get(REAR_CENTRE_HEIGHT), partials.rearCentreHeight() + partials.rearRadius()));
+    }
+
+    /** What {@code partial} makes of a change of {@code input}: value 0, the input's sensitivities scaled. */
+    private static Estimate change(Estimate input, double partial) {
+        return input.minus(Estimate.constant(input.value())).times(partial);
+    }
+
+    private static Set<Note> tyreNotes(DimensionSet set) {
+        for (Axle axle : Axle.values()) {
+            if (set.scalar(axle.loadedRadius()).isEmpty()) {
+                return EnumSet.of(Note.UNLOADED_TYRE);
+            }
+        }
+        return Set.of();
     }
 }

@@ -1,0 +1,61 @@
+package studio.stancebook.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import studio.stancebook.dimension.ClosingChecks;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Disagreement;
+import studio.stancebook.dimension.Estimate;
+import studio.stancebook.dimension.Unit;
+import studio.stancebook.geometry.DegenerateShape;
+
+/** Compares typed underbody angles with those that the recorded underbody gives. */
+public final class MeasureChecks {
+
+    private MeasureChecks() {}
+
+    /** What does not agree; empty when nothing is recorded twice, or the underbody cannot be computed on its tyres. */
+    public static List<Disagreement> disagreements(DimensionSet set) {
+        Subject subject = new Subject(set);
+        if (!Underside.recorded(subject)) {
+            return List.of();
+        }
+        try {
+            return disagreements(set, subject.underbody());
+        } catch (DegenerateShape tyresOverlap) {
+            return List.of();
+        }
+    }
+
+    private static List<Disagreement> disagreements(DimensionSet set, Underside underside) {
+        List<Disagreement> found = new ArrayList<>();
+        for (UnderbodyAngle angle : UnderbodyAngle.values()) {
+            OptionalDouble typed = set.scalar(angle.typed());
+            if (typed.isPresent()) {
+                underside
+                        .estimate(angle)
+                        .flatMap(computed -> compared(set, angle, typed.getAsDouble(), computed))
+                        .ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Disagreement> compared(
+            DimensionSet set, UnderbodyAngle angle, double typed, Estimate computed) {
+        Estimate recorded = Underside.typed(angle.typed(), typed);
+        if (!ClosingChecks.disagree(recorded, computed, set, Unit.DEG)) {
+            return Optional.empty();
+        }
+        double allowed = ClosingChecks.allowed(recorded.minus(computed), set, Unit.DEG);
+        return Optional.of(new Disagreement(
+                List.of(angle.typed().key(), "underbody"),
+                angle.typed().label(),
+                typed,
+                computed.value(),
+                allowed,
+                Unit.DEG));
+    }
+}
