@@ -1,0 +1,56 @@
+package studio.stancebook.geometry;
+
+import java.util.List;
+
+/**
+ * How a side view stands to the geometric part of an off-road definition.
+ *
+ * @param criteria the definition
+ * @param lines one outcome for each of its criteria, in the same order
+ */
+public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
+
+    /**
+     * One criterion and its outcome.
+     *
+     * @param criterion what is asked
+     * @param outcome met, missed or not measured
+     */
+    public record Line(OffRoadCriterion criterion, CriterionOutcome outcome) {}
+
+    /** What the count comes to. */
+    public enum Verdict {
+        /** Enough criteria are met, whatever the unmeasured ones would give. */
+        ENOUGH,
+        /** Too few can be met, even if all unmeasured ones were. */
+        TOO_FEW,
+        /** It depends on criteria that are not measured. */
+        OPEN
+    }
+
+    public OffRoadJudgement {
+        lines = List.copyOf(lines);
+    }
+
+    /** How many criteria are met. */
+    public int metCount() {
+        return count(CriterionOutcome.Met.class);
+    }
+
+    /** How many criteria are neither met nor missed for want of a value. */
+    public int unmeasuredCount() {
+        return count(CriterionOutcome.Unmeasured.class);
+    }
+
+    public Verdict verdict() {
+        if (metCount() >= criteria.needed()) {
+            return Verdict.ENOUGH;
+        }
+        return metCount() + unmeasuredCount() < criteria.needed() ? Verdict.TOO_FEW : Verdict.OPEN;
+    }
+
+    private int count(Class<? extends CriterionOutcome> kind) {
+        return (int)
+                lines.stream().filter(line -> kind.isInstance(line.outcome())).count();
+    }
+}
