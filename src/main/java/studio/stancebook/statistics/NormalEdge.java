@@ -1,0 +1,74 @@
+package studio.stancebook.statistics;
+
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+
+/**
+ * Confidence limits for mu + k sigma of a normal population, where k is given: mean + a s with
+ *
+ * <pre>  P(mean + a s &lt;= mu + k sigma) = E[ Phi(sqrt n (k - a W)) ],   W = s / sigma = sqrt(chi-square(n - 1) / (n - 1))</pre>
+ *
+ * which is the noncentral t distribution written without it. Phi is a slope only over a stretch of W and 1 or 0 beyond:
+ * the stretch is integrated, the rest is a tail of chi-square. Checked to 1e-9 relative for n from 3 to 20,000 and
+ * confidences from 0.01 to 0.99.
+ */
+final class NormalEdge {
+
+    /** Share of the distribution of W left out at either end. */
+    private static final double LEFT_OUT = 1e-18;
+
+    /** Beyond so many standard deviations Phi is 0 or 1 to double precision. */
+    private static final double REACH = 8.5;
+
+    private final double rootN;
+    private final double k;
+    private final double nu;
+    private final ChiSquaredDistribution chiSquared;
+    private final double least;
+    private final double greatest;
+
+    /**
+     * @param n 3 or more
+     * @param k standard deviations from the mean, of either sign
+     */
+    NormalEdge(int n, double k) {
+        this.rootN = Math.sqrt(n);
+        this.k = k;
+        this.nu = n - 1.0;
+        this.chiSquared = ChiSquaredDistribution.of(nu);
+        this.least = Math.sqrt(chiSquared.inverseCumulativeProbability(LEFT_OUT) / nu);
+        this.greatest = Math.sqrt(chiSquared.inverseSurvivalProbability(LEFT_OUT) / nu);
+    }
+
+    /** The a for which mu + k sigma lies below mean + a s with probability {@code confidence}. */
+    double factor(double confidence) {
+        IncreasingFunction shortfall = a -> at(a, 1 - confidence);
+        return shortfall.rootNear(k, (1 + Math.abs(k)) / rootN);
+    }
+
+    /** What is wanted less P(mean + a s &lt;= mu + k sigma), which falls as a grows. */
+    private IncreasingFunction.Point at(double a, double wanted) {
+        double oneEnd = withinReach((k - REACH / rootN) / a);
+        double otherEnd = withinReach((k + REACH / rootN) / a);
+        GaussLegendre rule = new GaussLegendre(Math.min(oneEnd, otherEnd), Math.max(oneEnd, otherEnd), this::density);
+        double[] w = rule.points();
+        double sure = a < 0
+                ? chiSquared.survivalProbability(nu * square(Math.max(oneEnd, otherEnd)))
+                : chiSquared.cumulativeProbability(nu * square(Math.min(oneEnd, otherEnd)));
+        double probability = sure + rule.sum(i -> StandardNormal.below(rootN * (k - a * w[i])));
+        double slope = rule.sum(i -> rootN * w[i] * StandardNormal.density(rootN * (k - a * w[i])));
+        return new IncreasingFunction.Point(wanted - probability, slope);
+    }
+
+    private double withinReach(double w) {
+        return Math.min(Math.max(w, least), greatest);
+    }
+
+    /** Density of W. */
+    private double density(double w) {
+        return 2 * nu * w * chiSquared.density(nu * w * w);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+}
