@@ -1,0 +1,196 @@
+package studio.stancebook.catalogue;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.internal.PackageReading;
+import studio.stancebook.catalogue.internal.PackageSearch;
+import studio.stancebook.catalogue.internal.PackageWriting;
+import studio.stancebook.catalogue.internal.QuerySettling;
+import studio.stancebook.catalogue.internal.SettingAside;
+import studio.stancebook.problem.ExpectedVersion;
+
+/** The benchmark packages of the studio; who may change them is the caller's to check. */
+@Component
+public class Catalogue {
+
+    private final PackageWriting writing;
+    private final PackageReading reading;
+    private final PackageSearch search;
+    private final SettingAside settingAside;
+    private final QuerySettling queries;
+
+    Catalogue(
+            PackageWriting writing,
+            PackageReading reading,
+            PackageSearch search,
+            SettingAside settingAside,
+            QuerySettling queries) {
+        this.writing = writing;
+        this.reading = reading;
+        this.search = search;
+        this.settingAside = settingAside;
+        this.queries = queries;
+    }
+
+    /**
+     * Records a package as entered by hand: values out of range and values that do not close are refused.
+     *
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value that cannot be
+     * @throws UnknownSegment if there is no such segment
+     * @throws DuplicatePackage if the segment has a package of this name and year
+     */
+    public PackageView add(PackageDraft draft, String by) {
+        return reading.get(writing.add(draft, by));
+    }
+
+    /**
+     * Records packages that are brought in, all or none: values out of range are refused, values that do not close become
+     * queries.
+     *
+     * @return their ids, in the order of the drafts
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value of the first package that cannot be
+     * @throws UnknownSegment if one names a segment that is not there
+     * @throws DuplicatePackage if one has the name and year of another of its segment
+     */
+    public List<Long> addAll(List<PackageDraft> drafts, String by) {
+        return writing.addAll(drafts, by);
+    }
+
+    /**
+     * Changes a package. Values that did not close before and are as they were stay a query.
+     *
+     * @throws UnknownPackage if there is none of this id
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value that cannot be
+     * @throws UnknownSegment if there is no such segment
+     * @throws DuplicatePackage if the segment has another package of this name and year
+     */
+    public PackageView change(long id, ExpectedVersion expected, PackageDraft draft, String by) {
+        writing.change(id, expected, draft, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Deletes a package.
+     *
+     * @throws UnknownPackage if there is none of this id
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     */
+    public void delete(long id, ExpectedVersion expected) {
+        writing.delete(id, expected);
+    }
+
+    /** @throws UnknownPackage if there is none of this id */
+    public PackageView get(long id) {
+        return reading.get(id);
+    }
+
+    /** The packages of these ids, in the order of the ids; unknown ids are left out. */
+    public List<PackageView> getAll(List<Long> ids) {
+        return reading.getAll(ids);
+    }
+
+    /**
+     * A page of packages.
+     *
+     * @param page sorted by {@code name}, {@code segment}, {@code modelYear}, {@code changedAt} or the key of a measure
+     * @throws studio.stancebook.problem.Malformed if it is sorted by anything else
+     */
+    public Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
+        return search.search(filter, page);
+    }
+
+    /** Reads every package that the filter takes, in ascending order of their ids, without holding more than some. */
+    public void forEach(CatalogueFilter filter, Consumer<PackageView> consumer) {
+        search.forEach(filter, ids -> reading.getAll(ids).forEach(consumer));
+    }
+
+    /** Whether a segment has a package of this name and year. */
+    public boolean exists(PackageName name) {
+        return !reading.taken(List.of(name)).isEmpty();
+    }
+
+    /** Those of the names that are taken. */
+    public Set<PackageName> taken(Collection<PackageName> names) {
+        return reading.taken(names);
+    }
+
+    /**
+     * Takes a package out of its class, without deleting it.
+     *
+     * @param reason 1 to 500 characters
+     * @throws UnknownPackage if there is none of this id
+     */
+    public PackageView setAside(long id, String reason, String by) {
+        settingAside.setAside(id, null, reason, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Takes a package out of its class, without deleting it.
+     *
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     */
+    public PackageView setAside(long id, ExpectedVersion expected, String reason, String by) {
+        settingAside.setAside(id, expected, reason, by);
+        return reading.get(id);
+    }
+
+    /** Takes a package back into its class. */
+    public PackageView takeBack(long id, ExpectedVersion expected, String by) {
+        settingAside.takeBack(id, expected, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Takes one value of a package out of its class: a measure counts as missing there, a dimension as not recorded.
+     *
+     * @param key of a measure, or of a dimension, landmark, polyline or tyre that is recorded
+     */
+    public PackageView setValueAside(long id, String key, String reason, String by) {
+        settingAside.setValueAside(id, null, key, reason, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Takes one value of a package out of its class.
+     *
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     */
+    public PackageView setValueAside(long id, ExpectedVersion expected, String key, String reason, String by) {
+        settingAside.setValueAside(id, expected, key, reason, by);
+        return reading.get(id);
+    }
+
+    /** Takes one value of a package back into its class. */
+    public PackageView takeValueBack(long id, ExpectedVersion expected, String key, String by) {
+        settingAside.takeValueBack(id, expected, key, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Answers a query; one that is settled already gets the new answer.
+     *
+     * @param answer may be empty
+     */
+    public PackageView settle(long id, long query, String answer, String by) {
+        queries.settle(id, query, answer, by);
+        return reading.get(id);
+    }
+
+    /** Opens a settled query again. */
+    public PackageView reopen(long id, long query) {
+        queries.reopen(id, query);
+        return reading.get(id);
+    }
+
+    /** The open queries of a segment, newest first. */
+    public Page<SegmentQuery> openQueries(String segment, Pageable page) {
+        return queries.open(segment, page);
+    }
+}

@@ -1,0 +1,130 @@
+package studio.stancebook.catalogue;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.internal.StoredSegment;
+import studio.stancebook.catalogue.internal.StoredSegments;
+import studio.stancebook.problem.Conflict;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.Stale;
+
+/** The segments of the studio; who may change them is the caller's to check. */
+@Component
+@Transactional
+public class Segments {
+
+    private final StoredSegments segments;
+    private final Clock clock;
+
+    Segments(StoredSegments segments, Clock clock) {
+        this.segments = segments;
+        this.clock = clock;
+    }
+
+    /** All segments by name. */
+    @Transactional(readOnly = true)
+    public List<SegmentView> all() {
+        Map<Long, Long> packages = segments.countPackages().stream()
+                .collect(Collectors.toMap(StoredSegments.Count::segmentId, StoredSegments.Count::packages));
+        return segments.findAllByOrderByNameAscIdAsc().stream()
+                .map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)))
+                .toList();
+    }
+
+    /** @throws UnknownSegment if there is no segment of this key */
+    @Transactional(readOnly = true)
+    public SegmentView get(String key) {
+        return view(find(key));
+    }
+
+    /** Whether there is a segment of this key. */
+    @Transactional(readOnly = true)
+    public boolean exists(String key) {
+        return segments.findBySegmentKey(key).isPresent();
+    }
+
+    /**
+     * Makes a segment.
+     *
+     * @param description may be empty
+     * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
+     * @throws Conflict if there is a segment of this key
+     */
+    public SegmentView create(String key, String name, String description) {
+        List<FieldError> errors = new ArrayList<>();
+        CatalogueRules.key(key).ifPresent(errors::add);
+        errors.addAll(wordErrors(name.strip(), description.strip()));
+        CatalogueRules.refuse(errors);
+        if (segments.findBySegmentKey(key).isPresent()) {
+            throw taken(key);
+        }
+        try {
+            return view(
+                    segments.saveAndFlush(new StoredSegment(key, name.strip(), description.strip(), clock.instant())));
+        } catch (DataIntegrityViolationException madeMeanwhile) {
+            throw taken(key);
+        }
+    }
+
+    /** The segment of a key, made with this name if there is none yet. */
+    public SegmentView createIfMissing(String key, String name) {
+        return segments.findBySegmentKey(key).map(this::view).orElseGet(() -> create(key, name, ""));
+    }
+
+    /**
+     * Changes name and description.
+     *
+     * @throws UnknownSegment if there is no segment of this key
+     * @throws Stale if the segment was changed since
+     * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
+     */
+    public SegmentView change(String key, ExpectedVersion expected, String name, String description) {
+        StoredSegment segment = find(key);
+        expected.check(segment.version(), "segment");
+        CatalogueRules.refuse(wordErrors(name.strip(), description.strip()));
+        segment.describe(name.strip(), description.strip());
+        try {
+            return view(segments.saveAndFlush(segment));
+        } catch (ObjectOptimisticLockingFailureException changedMeanwhile) {
+            throw new Stale("The segment was changed by somebody else at the same moment: read it again.");
+        }
+    }
+
+    private static List<FieldError> wordErrors(String name, String description) {
+        List<FieldError> errors = new ArrayList<>();
+        CatalogueRules.name("name", name).ifPresent(errors::add);
+        CatalogueRules.description(description).ifPresent(errors::add);
+        return errors;
+    }
+
+    private static Conflict taken(String key) {
+        return new Conflict("There is a segment with the key " + key + " already.");
+    }
+
+    private StoredSegment find(String key) {
+        return segments.findBySegmentKey(key).orElseThrow(() -> new UnknownSegment(key));
+    }
+
+    private SegmentView view(StoredSegment segment) {
+        return view(segment, segments.countPackages(segment.id()));
+    }
+
+    private static SegmentView view(StoredSegment segment, long packages) {
+        return new SegmentView(
+                segment.id(),
+                segment.key(),
+                segment.name(),
+                segment.description(),
+                segment.version(),
+                segment.revision(),
+                Math.toIntExact(packages));
+    }
+}

@@ -1,0 +1,181 @@
+package studio.stancebook.catalogue.internal;
+
+import java.sql.Array;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.internal.ClassRows.Seen;
+import studio.stancebook.dimension.Origin;
+
+/**
+ * Reads classes from the database: at first in pages, later only what changed since a revision. What it gives is the class
+ * at one revision exactly, because the last step reads the revision and all that changed in one statement.
+ */
+@Component
+public class ClassReader {
+
+    static final int PAGE = 2000;
+
+    private static final String COLUMNS = "p.id, p.name, p.model_year, p.origin, p.measure_layout,"
+            + " COALESCE(p.class_measures, p.measures) AS class_values,"
+            + " CASE WHEN p.measure_layout = :layout THEN NULL ELSE p.dimensions END AS dimensions, p.values_set_aside";
+
+    private static final String CHANGED = "FROM benchmark_package p"
+            + " WHERE p.segment_id = :segment AND p.class_revision > :since AND p.set_aside_at IS NULL";
+
+    private static final String PAGE_OF_ROWS = "SELECT 1 AS kind, " + COLUMNS + " " + CHANGED
+            + " AND p.id > :after ORDER BY p.id FETCH FIRST " + PAGE + " ROWS ONLY";
+
+    private static final String NOTHING = "NULL, NULL, NULL, NULL, CAST(NULL AS DOUBLE PRECISION ARRAY), NULL, NULL";
+
+    private static final String PAGE_OF_DEPARTURES = "SELECT id, package_id FROM class_departure"
+            + " WHERE segment_id = :segment AND revision > :since AND id > :after"
+            + " ORDER BY id FETCH FIRST " + PAGE + " ROWS ONLY";
+
+    /** The kinds of row: 0 the revision itself, 1 a package, 2 the id of a package that left. */
+    private static final String CHANGES = "SELECT 1 AS kind, " + COLUMNS + " " + CHANGED
+            + " UNION ALL SELECT 0, s.revision, " + NOTHING + " FROM segment s WHERE s.id = :segment"
+            + " UNION ALL SELECT 2, d.package_id, " + NOTHING + " FROM class_departure d"
+            + " WHERE d.segment_id = :segment AND d.revision > :since"
+            + " FETCH FIRST " + (PAGE + 1) + " ROWS ONLY";
+
+    private final JdbcClient database;
+
+    ClassReader(JdbcClient database) {
+        this.database = database;
+    }
+
+    /** A class at a revision. */
+    public record ReadClass(long revision, ClassRows rows) {}
+
+    /** A segment's id and the revision of its class. */
+    public record Head(long id, String segmentKey, long revision) {}
+
+    /** Where the class of a segment is now. */
+    public Optional<Head> head(String segmentKey) {
+        return database.sql("SELECT id, segment_key, revision FROM segment WHERE segment_key = ?")
+                .param(segmentKey)
+                .query(Head.class)
+                .optional();
+    }
+
+    /** The whole class. */
+    public ReadClass all(long segmentId, ValueLayout layout) {
+        return since(segmentId, new ReadClass(-1, ClassRows.none(layout.size())), layout, ClassUpdate.unseen());
+    }
+
+    /** The class as it is now, from what it was; {@code seen} is told of the rows that went and came. */
+    public ReadClass since(long segmentId, ReadClass before, ValueLayout layout, Seen seen) {
+        ReadClass from = before;
+        while (true) {
+            Changes changes = changes(segmentId, from.revision(), layout);
+            if (changes.rows.size() + changes.departed.size() < PAGE) {
+                ClassChange change = ClassChange.of(changes.rows, changes.departed);
+                ClassRows rows = change.isEmpty() ? from.rows() : from.rows().changed(change, seen);
+                return new ReadClass(changes.revision, rows);
+            }
+            from = inPages(segmentId, from, layout, seen);
+        }
+    }
+
+    /** Takes over a change of any size; other changes may slip in, so a last step from the same revision has to follow. */
+    private ReadClass inPages(long segmentId, ReadClass from, ValueLayout layout, Seen seen) {
+        long revision = revision(segmentId);
+        ClassRows rows = from.revision() < 0 ? from.rows() : withoutDeparted(segmentId, from, seen);
+        List<ClassRow> page = page(segmentId, from.revision(), -1, layout);
+        while (!page.isEmpty()) {
+            rows = rows.changed(ClassChange.rows(page), seen);
+            page = page(segmentId, from.revision(), page.get(page.size() - 1).id(), layout);
+        }
+        return new ReadClass(revision, rows);
+    }
+
+    private ClassRows withoutDeparted(long segmentId, ReadClass from, Seen seen) {
+        ClassRows rows = from.rows();
+        List<Departure> page = departures(segmentId, from.revision(), -1);
+        while (!page.isEmpty()) {
+            List<Long> gone = page.stream().map(Departure::packageId).toList();
+            rows = rows.changed(ClassChange.of(List.of(), gone), seen);
+            page = departures(
+                    segmentId, from.revision(), page.get(page.size() - 1).id());
+        }
+        return rows;
+    }
+
+    private long revision(long segmentId) {
+        return database.sql("SELECT revision FROM segment WHERE id = ?")
+                .param(segmentId)
+                .query(Long.class)
+                .single();
+    }
+
+    private record Departure(long id, long packageId) {}
+
+    private List<Departure> departures(long segmentId, long since, long after) {
+        return database.sql(PAGE_OF_DEPARTURES)
+                .param("segment", segmentId)
+                .param("since", since)
+                .param("after", after)
+                .query(Departure.class)
+                .list();
+    }
+
+    private List<ClassRow> page(long segmentId, long since, long after, ValueLayout layout) {
+        return database.sql(PAGE_OF_ROWS)
+                .param("layout", layout.fingerprint())
+                .param("segment", segmentId)
+                .param("since", since)
+                .param("after", after)
+                .query((result, number) -> row(result, layout))
+                .list();
+    }
+
+    private Changes changes(long segmentId, long since, ValueLayout layout) {
+        Changes changes = new Changes();
+        database.sql(CHANGES)
+                .param("layout", layout.fingerprint())
+                .param("segment", segmentId)
+                .param("since", since)
+                .query(result -> {
+                    switch (result.getInt("kind")) {
+                        case 0 -> changes.revision = result.getLong("id");
+                        case 1 -> changes.rows.add(row(result, layout));
+                        default -> changes.departed.add(result.getLong("id"));
+                    }
+                });
+        return changes;
+    }
+
+    private static final class Changes {
+
+        private long revision;
+        private final List<ClassRow> rows = new ArrayList<>();
+        private final List<Long> departed = new ArrayList<>();
+    }
+
+    private static ClassRow row(ResultSet result, ValueLayout layout) throws SQLException {
+        Origin origin = Origin.valueOf(result.getString("origin"));
+        return new ClassRow(
+                result.getLong("id"),
+                result.getString("name"),
+                result.getInt("model_year"),
+                origin.ordinal(),
+                values(result, origin, layout));
+    }
+
+    private static double[] values(ResultSet result, Origin origin, ValueLayout layout) throws SQLException {
+        @Nullable String measuredOtherwise = result.getString("dimensions");
+        if (measuredOtherwise != null) {
+            return layout.classMeasuresOf(
+                    DimensionText.read(measuredOtherwise, origin),
+                    SetAsideText.read(result.getString("values_set_aside")).keySet());
+        }
+        Array kept = result.getArray("class_values");
+        return NullableNumbers.orNaN((Object[]) kept.getArray());
+    }
+}

@@ -1,0 +1,27 @@
+package studio.stancebook.catalogue.internal;
+
+import org.jspecify.annotations.Nullable;
+
+/** Arrays of numbers of which some are missing: NULL in the database, NaN in memory and never further than here. */
+final class NullableNumbers {
+
+    private NullableNumbers() {}
+
+    static Double[] of(double[] values) {
+        Double[] boxed = new Double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            if (!Double.isNaN(values[i])) {
+                boxed[i] = values[i];
+            }
+        }
+        return boxed;
+    }
+
+    static double[] orNaN(@Nullable Object[] values) {
+        double[] numbers = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            numbers[i] = values[i] instanceof Number number ? number.doubleValue() : Double.NaN;
+        }
+        return numbers;
+    }
+}

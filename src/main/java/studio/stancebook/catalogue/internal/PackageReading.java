@@ -1,0 +1,91 @@
+package studio.stancebook.catalogue.internal;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.catalogue.PackageQuery;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.catalogue.UnknownPackage;
+
+/** Packages as values, and which names are taken. */
+@Component
+@Transactional(readOnly = true)
+public class PackageReading {
+
+    private final StoredPackages packages;
+    private final StoredQueries queries;
+    private final StoredSegments segments;
+
+    PackageReading(StoredPackages packages, StoredQueries queries, StoredSegments segments) {
+        this.packages = packages;
+        this.queries = queries;
+        this.segments = segments;
+    }
+
+    public PackageView get(long id) {
+        StoredPackage kept = packages.find(id).orElseThrow(() -> new UnknownPackage(id));
+        return view(kept, queries.findAllByPackageIdOrderById(id));
+    }
+
+    public List<PackageView> getAll(List<Long> ids) {
+        Map<Long, StoredPackage> kept =
+                packages.findAll(ids).stream().collect(Collectors.toMap(StoredPackage::id, Function.identity()));
+        Map<Long, List<StoredQuery>> asked = queries.findAllByPackageIdInOrderById(ids).stream()
+                .collect(Collectors.groupingBy(StoredQuery::packageId));
+        return ids.stream()
+                .map(kept::get)
+                .filter(Objects::nonNull)
+                .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
+                .toList();
+    }
+
+    /** Those of the names that are taken. */
+    public Set<PackageName> taken(Collection<PackageName> names) {
+        Set<PackageName> taken = new HashSet<>();
+        names.stream()
+                .collect(Collectors.groupingBy(PackageName::segment))
+                .forEach((key, ofSegment) ->
+                        segments.findBySegmentKey(key).ifPresent(segment -> taken.addAll(taken(segment, ofSegment))));
+        return taken;
+    }
+
+    private Set<PackageName> taken(StoredSegment segment, List<PackageName> names) {
+        List<StoredPackages.Taken> found = new ArrayList<>();
+        List<String> words = names.stream().map(PackageName::name).distinct().toList();
+        Chunks.of(words).forEach(chunk -> found.addAll(packages.named(segment.id(), chunk)));
+        Set<PackageName> taken = found.stream()
+                .map(row -> new PackageName(row.name(), segment.key(), row.modelYear()))
+                .collect(Collectors.toSet());
+        taken.retainAll(new HashSet<>(names));
+        return taken;
+    }
+
+    private static PackageView view(StoredPackage kept, List<StoredQuery> asked) {
+        List<PackageQuery> questions = asked.stream().map(StoredQuery::view).toList();
+        return new PackageView(
+                kept.id(),
+                kept.version(),
+                kept.name(),
+                kept.segment().key(),
+                kept.segment().name(),
+                kept.modelYear(),
+                kept.origin(),
+                kept.dimensions(),
+                kept.setAside(),
+                kept.valuesSetAside(),
+                questions,
+                kept.createdAt(),
+                kept.createdBy(),
+                kept.changedAt(),
+                kept.changedBy());
+    }
+}

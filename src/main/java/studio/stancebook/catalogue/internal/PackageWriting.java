@@ -1,0 +1,176 @@
+package studio.stancebook.catalogue.internal;
+
+import jakarta.persistence.EntityManager;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.DuplicatePackage;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.catalogue.UnknownPackage;
+import studio.stancebook.catalogue.UnknownSegment;
+import studio.stancebook.problem.ExpectedVersion;
+
+/** Adds, changes and deletes packages. Every change begins with the revision of the class, which one writer holds. */
+@Component
+@Transactional
+public class PackageWriting {
+
+    /** So many packages are written before the entity manager forgets them. */
+    private static final int AT_ONCE = 500;
+
+    private final StoredPackages packages;
+    private final StoredSegments segments;
+    private final PackageReading reading;
+    private final ClassRevisions revisions;
+    private final CurrentLayout layouts;
+    private final Questions questions;
+    private final EntityManager entities;
+    private final Clock clock;
+
+    PackageWriting(
+            StoredPackages packages,
+            StoredSegments segments,
+            PackageReading reading,
+            ClassRevisions revisions,
+            CurrentLayout layouts,
+            Questions questions,
+            EntityManager entities,
+            Clock clock) {
+        this.packages = packages;
+        this.segments = segments;
+        this.reading = reading;
+        this.revisions = revisions;
+        this.layouts = layouts;
+        this.questions = questions;
+        this.entities = entities;
+        this.clock = clock;
+    }
+
+    public long add(PackageDraft draft, String by) {
+        Soundness.requireEnteredByHand(draft.dimensions());
+        return write(List.of(draft), by).get(0);
+    }
+
+    public List<Long> addAll(List<PackageDraft> drafts, String by) {
+        drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
+        return write(drafts, by);
+    }
+
+    private List<Long> write(List<PackageDraft> drafts, String by) {
+        Map<String, StoredSegment> known = segmentsOf(drafts);
+        Map<String, Long> begun = begin(known);
+        refuseDuplicates(drafts);
+        Instant now = clock.instant();
+        List<Long> ids = new ArrayList<>(drafts.size());
+        for (int from = 0; from < drafts.size(); from += AT_ONCE) {
+            for (PackageDraft draft : drafts.subList(from, Math.min(drafts.size(), from + AT_ONCE))) {
+                StoredPackage added = new StoredPackage(by, now);
+                added.become(draft, known(known, draft.segment()), by, now);
+                added.measure(layouts.get());
+                added.enterRevision(known(begun, draft.segment()));
+                ids.add(packages.save(added).id());
+                questions.ofDraft(added.id(), draft, now);
+            }
+            entities.flush();
+            entities.clear();
+        }
+        questions.afterWriting(ids, begun.keySet(), now);
+        return ids;
+    }
+
+    private Map<String, StoredSegment> segmentsOf(List<PackageDraft> drafts) {
+        Map<String, StoredSegment> known = new HashMap<>();
+        drafts.forEach(draft -> known.computeIfAbsent(draft.segment(), this::segment));
+        return known;
+    }
+
+    private StoredSegment segment(String key) {
+        return segments.findBySegmentKey(key).orElseThrow(() -> new UnknownSegment(key));
+    }
+
+    /** Begins the change of several classes, always in the same order, so that two writers cannot wait for each other. */
+    private Map<String, Long> begin(Map<String, StoredSegment> known) {
+        Map<Long, String> inOrder = new TreeMap<>();
+        known.values().forEach(segment -> inOrder.put(segment.id(), segment.key()));
+        Map<String, Long> begun = new HashMap<>();
+        inOrder.forEach((id, key) -> begun.put(key, revisions.next(id)));
+        return begun;
+    }
+
+    private static <T> T known(Map<String, T> map, String key) {
+        T value = map.get(key);
+        if (value == null) {
+            throw new IllegalStateException("Nothing was prepared for the segment " + key);
+        }
+        return value;
+    }
+
+    private void refuseDuplicates(List<PackageDraft> drafts) {
+        List<PackageName> names = drafts.stream().map(PackageDraft::packageName).toList();
+        Set<PackageName> seen = new HashSet<>(reading.taken(names));
+        names.stream().filter(name -> !seen.add(name)).findFirst().ifPresent(name -> {
+            throw new DuplicatePackage(name);
+        });
+    }
+
+    public void change(long id, ExpectedVersion expected, PackageDraft draft, String by) {
+        long fromId = segmentOf(id);
+        StoredSegment to = segment(draft.segment());
+        Map<Long, Long> begun = begin(fromId, to.id());
+        StoredPackage kept = locked(id, expected);
+        Soundness.requireStillSound(kept.dimensions(), draft.dimensions());
+        if (!kept.packageName().equals(draft.packageName())) {
+            refuseDuplicates(List.of(draft));
+        }
+        if (kept.counts() && fromId != to.id()) {
+            revisions.depart(fromId, id, revision(begun, fromId));
+        }
+        Instant now = clock.instant();
+        kept.become(draft, to, by, now);
+        kept.measure(layouts.get());
+        kept.enterRevision(revision(begun, to.id()));
+        entities.flush();
+        questions.afterChange(kept, draft, now);
+    }
+
+    public void delete(long id, ExpectedVersion expected) {
+        long segmentId = segmentOf(id);
+        long revision = revisions.next(segmentId);
+        StoredPackage kept = locked(id, expected);
+        revisions.depart(segmentId, id, revision);
+        packages.delete(kept);
+        entities.flush();
+    }
+
+    private Map<Long, Long> begin(long fromId, long toId) {
+        Map<Long, Long> begun = new TreeMap<>();
+        begun.put(fromId, 0L);
+        begun.put(toId, 0L);
+        begun.replaceAll((id, none) -> revisions.next(id));
+        return begun;
+    }
+
+    private static long revision(Map<Long, Long> begun, long segmentId) {
+        return begun.getOrDefault(segmentId, 0L);
+    }
+
+    private long segmentOf(long id) {
+        return packages.segmentOf(id).orElseThrow(() -> new UnknownPackage(id));
+    }
+
+    /** The package as it is now that its class is locked. */
+    private StoredPackage locked(long id, ExpectedVersion expected) {
+        StoredPackage kept = packages.find(id).orElseThrow(() -> new UnknownPackage(id));
+        expected.check(kept.version(), "package");
+        return kept;
+    }
+}

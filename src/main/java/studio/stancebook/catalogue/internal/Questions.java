@@ -1,0 +1,100 @@
+package studio.stancebook.catalogue.internal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.QueryCause;
+
+/** Raises the queries that a write gives rise to, and withdraws those that no longer hold. */
+@Component
+class Questions {
+
+    private final StoredQueries queries;
+    private final StoredPackages packages;
+    private final Screening screening;
+
+    Questions(StoredQueries queries, StoredPackages packages, Screening screening) {
+        this.queries = queries;
+        this.packages = packages;
+        this.screening = screening;
+    }
+
+    /** The questions that a package brings with it, and one for each value that does not close. */
+    void ofDraft(long packageId, PackageDraft draft, Instant now) {
+        broughtIn(draft).forEach(raised -> queries.save(new StoredQuery(packageId, raised, now)));
+        notClosing(draft).forEach(raised -> queries.save(new StoredQuery(packageId, raised, now)));
+    }
+
+    /** The questions that new packages give rise to beside the others. */
+    void afterWriting(List<Long> ids, Collection<String> segments, Instant now) {
+        Map<Long, List<RaisedQuery>> raised = screening.of(ids, segments);
+        alike(ids)
+                .forEach((id, query) ->
+                        raised.computeIfAbsent(id, none -> new ArrayList<>()).add(query));
+        raised.forEach((id, all) -> all.forEach(query -> queries.save(new StoredQuery(id, query, now))));
+    }
+
+    /**
+     * Brings the queries of a changed package up to date: one that no longer holds goes, unless a person has answered it
+     * and the same would be asked again.
+     */
+    void afterChange(StoredPackage kept, PackageDraft draft, Instant now) {
+        Set<RaisedQuery> raised = new HashSet<>(broughtIn(draft));
+        raised.addAll(notClosing(draft));
+        raised.addAll(screening.of(List.of(kept.id()), List.of(draft.segment())).getOrDefault(kept.id(), List.of()));
+        Map<Long, RaisedQuery> alike = alike(List.of(kept.id()));
+        raised.addAll(alike.values());
+        for (StoredQuery known : queries.findAllByPackageIdOrderById(kept.id())) {
+            boolean holds = raised.removeIf(query -> query.asks(known.raised()));
+            if (!holds && known.open() && known.raised().cause() != QueryCause.BROUGHT_IN) {
+                queries.delete(known);
+            }
+        }
+        raised.forEach(query -> queries.save(new StoredQuery(kept.id(), query, now)));
+    }
+
+    private static List<RaisedQuery> broughtIn(PackageDraft draft) {
+        return draft.queries().stream()
+                .map(question -> new RaisedQuery(QueryCause.BROUGHT_IN, null, question))
+                .toList();
+    }
+
+    private static List<RaisedQuery> notClosing(PackageDraft draft) {
+        return Soundness.disagreements(draft.dimensions()).stream()
+                .map(d -> new RaisedQuery(QueryCause.DOES_NOT_CLOSE, d.keys().get(0), d.message()))
+                .toList();
+    }
+
+    /** For each package whose dimensions another one has too, the query that says so. */
+    private Map<Long, RaisedQuery> alike(List<Long> ids) {
+        Map<Long, RaisedQuery> found = new HashMap<>();
+        for (List<Long> chunk : Chunks.of(ids)) {
+            Map<Long, String> digests = packages.digests(chunk).stream()
+                    .collect(Collectors.toMap(StoredPackages.Digest::id, StoredPackages.Digest::digest));
+            Map<String, List<StoredPackages.Alike>> groups = packages.alike(Set.copyOf(digests.values())).stream()
+                    .collect(Collectors.groupingBy(StoredPackages.Alike::digest));
+            digests.forEach((id, digest) -> groups.getOrDefault(digest, List.of()).stream()
+                    .filter(other -> other.id() != id)
+                    .findFirst()
+                    .ifPresent(other -> found.put(id, sameAs(other))));
+        }
+        return found;
+    }
+
+    private static RaisedQuery sameAs(StoredPackages.Alike other) {
+        String year = other.modelYear() == null ? "" : " (" + other.modelYear() + ")";
+        return new RaisedQuery(
+                QueryCause.SAME_DIMENSIONS,
+                null,
+                "Exactly the same dimensions as " + other.name() + year + " in " + other.segmentName()
+                        + ": the same vehicle twice?");
+    }
+}

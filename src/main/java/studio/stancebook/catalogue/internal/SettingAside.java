@@ -1,0 +1,116 @@
+package studio.stancebook.catalogue.internal;
+
+import jakarta.persistence.EntityManager;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.CatalogueRules;
+import studio.stancebook.catalogue.SetAside;
+import studio.stancebook.catalogue.UnknownPackage;
+import studio.stancebook.problem.Conflict;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.NotFound;
+
+/** Takes packages and single values out of their class and back; what is recorded stays as it is. */
+@Component
+@Transactional
+public class SettingAside {
+
+    private final StoredPackages packages;
+    private final ClassRevisions revisions;
+    private final CurrentLayout layouts;
+    private final EntityManager entities;
+    private final Clock clock;
+
+    SettingAside(
+            StoredPackages packages,
+            ClassRevisions revisions,
+            CurrentLayout layouts,
+            EntityManager entities,
+            Clock clock) {
+        this.packages = packages;
+        this.revisions = revisions;
+        this.layouts = layouts;
+        this.entities = entities;
+        this.clock = clock;
+    }
+
+    /** A package whose class has been locked for a change, with the revision that the change leads to. */
+    private record Begun(StoredPackage kept, long segmentId, long revision) {}
+
+    public void setAside(long id, @Nullable ExpectedVersion expected, String reason, String by) {
+        SetAside apart = apart(reason, by, Optional.empty());
+        Begun begun = begin(id, expected);
+        if (begun.kept().counts()) {
+            revisions.depart(begun.segmentId(), id, begun.revision());
+        }
+        begun.kept().setAside(apart, by, clock.instant());
+        entities.flush();
+    }
+
+    /** @throws Conflict if it is not set aside */
+    public void takeBack(long id, ExpectedVersion expected, String by) {
+        Begun begun = begin(id, expected);
+        if (begun.kept().counts()) {
+            throw new Conflict("The package counts in its class: it is not set aside.");
+        }
+        begun.kept().setAside(null, by, clock.instant());
+        begun.kept().enterRevision(begun.revision());
+        entities.flush();
+    }
+
+    public void setValueAside(long id, @Nullable ExpectedVersion expected, String key, String reason, String by) {
+        Begun begun = begin(id, expected);
+        begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
+        finish(begun);
+    }
+
+    /** @throws NotFound if the value is not set aside */
+    public void takeValueBack(long id, ExpectedVersion expected, String key, String by) {
+        Begun begun = begin(id, expected);
+        if (!begun.kept().takeValueBack(key, by, clock.instant())) {
+            throw new NotFound("value set aside with the key", key);
+        }
+        finish(begun);
+    }
+
+    private Begun begin(long id, @Nullable ExpectedVersion expected) {
+        long segmentId = packages.segmentOf(id).orElseThrow(() -> new UnknownPackage(id));
+        long revision = revisions.next(segmentId);
+        StoredPackage kept = packages.find(id).orElseThrow(() -> new UnknownPackage(id));
+        if (expected != null) {
+            expected.check(kept.version(), "package");
+        }
+        return new Begun(kept, segmentId, revision);
+    }
+
+    private void finish(Begun begun) {
+        begun.kept().measure(layouts.get());
+        begun.kept().enterRevision(begun.revision());
+        entities.flush();
+    }
+
+    private SetAside apart(String reason, String by, Optional<FieldError> another) {
+        List<FieldError> errors = new ArrayList<>();
+        CatalogueRules.reason(reason.strip()).ifPresent(errors::add);
+        another.ifPresent(errors::add);
+        CatalogueRules.refuse(errors);
+        return new SetAside(reason.strip(), by, clock.instant());
+    }
+
+    private Optional<FieldError> keyError(StoredPackage kept, String key) {
+        boolean known = layouts.get().place(key).isPresent()
+                || kept.dimensions().valueKeys().contains(key);
+        return known
+                ? Optional.empty()
+                : Optional.of(new FieldError(
+                        "value",
+                        "\"" + CatalogueRules.shortened(key)
+                                + "\" is neither a measure nor a value that is recorded of this package."));
+    }
+}

@@ -1,0 +1,241 @@
+package studio.stancebook.catalogue.internal;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.SequenceGenerator;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.catalogue.SetAside;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Origin;
+
+/** A benchmark package as it is kept. */
+@Entity
+@Table(name = "benchmark_package")
+public class StoredPackage {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.SEQUENCE, generator = "benchmark_package_seq")
+    @SequenceGenerator(name = "benchmark_package_seq", sequenceName = "benchmark_package_seq", allocationSize = 50)
+    private @Nullable Long id;
+
+    @Version
+    private long version;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    @JoinColumn(name = "segment_id", nullable = false)
+    private @Nullable StoredSegment segment;
+
+    @Column(nullable = false)
+    private long classRevision;
+
+    @Column(nullable = false)
+    private String name = "";
+
+    private @Nullable Integer modelYear;
+
+    @Enumerated(EnumType.STRING)
+    @Column(nullable = false)
+    private Origin origin = Origin.DRAWING;
+
+    @Column(nullable = false, length = 1000000)
+    private String dimensions = "";
+
+    @Column(nullable = false, length = 50000)
+    private String recorded = "";
+
+    @Column(nullable = false)
+    private String dimensionDigest = "";
+
+    @Column(nullable = false)
+    private Double[] measures = {};
+
+    @Column(nullable = false)
+    private Double[] scalars = {};
+
+    @Column(nullable = false, length = 200000)
+    private String valuesSetAside = SetAsideText.NONE;
+
+    private Double @Nullable [] classMeasures;
+
+    @Column(nullable = false)
+    private String measureLayout = "";
+
+    private @Nullable String setAsideReason;
+
+    private @Nullable String setAsideBy;
+
+    private @Nullable Instant setAsideAt;
+
+    @Column(nullable = false, updatable = false)
+    private Instant createdAt = Instant.EPOCH;
+
+    @Column(nullable = false, updatable = false)
+    private String createdBy = "";
+
+    @Column(nullable = false)
+    private Instant changedAt = Instant.EPOCH;
+
+    @Column(nullable = false)
+    private String changedBy = "";
+
+    protected StoredPackage() {}
+
+    StoredPackage(String by, Instant now) {
+        createdBy = by;
+        createdAt = now;
+    }
+
+    void become(PackageDraft draft, StoredSegment inSegment, String by, Instant now) {
+        DimensionSet before = id == null ? null : dimensions();
+        DimensionSet marked = draft.dimensions().markedSince(before, by, now);
+        segment = inSegment;
+        name = draft.name();
+        modelYear = draft.modelYear();
+        origin = draft.origin();
+        dimensions = DimensionText.write(marked);
+        recorded = DimensionText.writeRecorded(marked);
+        dimensionDigest = DimensionText.digest(marked);
+        touch(by, now);
+    }
+
+    void measure(ValueLayout layout) {
+        DimensionSet set = dimensions();
+        measures = NullableNumbers.of(layout.measuresOf(set));
+        scalars = NullableNumbers.of(ValueLayout.scalarsOf(set));
+        Map<String, SetAside> apart = valuesSetAside();
+        classMeasures = apart.isEmpty() ? null : NullableNumbers.of(layout.classMeasuresOf(set, apart.keySet()));
+        measureLayout = layout.fingerprint();
+    }
+
+    void enterRevision(long revision) {
+        classRevision = revision;
+    }
+
+    void setAside(@Nullable SetAside apart, String by, Instant now) {
+        setAsideReason = apart == null ? null : apart.reason();
+        setAsideBy = apart == null ? null : apart.by();
+        setAsideAt = apart == null ? null : apart.at();
+        touch(by, now);
+    }
+
+    void setValueAside(String key, SetAside apart) {
+        Map<String, SetAside> all = new TreeMap<>(valuesSetAside());
+        all.put(key, apart);
+        valuesSetAside = SetAsideText.write(all);
+        touch(apart.by(), apart.at());
+    }
+
+    boolean takeValueBack(String key, String by, Instant now) {
+        Map<String, SetAside> all = new TreeMap<>(valuesSetAside());
+        boolean was = all.remove(key) != null;
+        valuesSetAside = SetAsideText.write(all);
+        touch(by, now);
+        return was;
+    }
+
+    private void touch(String by, Instant now) {
+        changedBy = by;
+        changedAt = now;
+    }
+
+    long id() {
+        return Objects.requireNonNull(id);
+    }
+
+    long version() {
+        return version;
+    }
+
+    StoredSegment segment() {
+        return Objects.requireNonNull(segment);
+    }
+
+    String name() {
+        return name;
+    }
+
+    @Nullable
+    Integer modelYear() {
+        return modelYear;
+    }
+
+    PackageName packageName() {
+        return new PackageName(name, segment().key(), modelYear);
+    }
+
+    Origin origin() {
+        return origin;
+    }
+
+    DimensionSet dimensions() {
+        return DimensionText.read(dimensions, recorded, origin);
+    }
+
+    String dimensionDigest() {
+        return dimensionDigest;
+    }
+
+    double[] measures() {
+        return NullableNumbers.orNaN(measures);
+    }
+
+    double[] scalars() {
+        return NullableNumbers.orNaN(scalars);
+    }
+
+    double[] classMeasures() {
+        Double[] instead = classMeasures;
+        return NullableNumbers.orNaN(instead == null ? measures : instead);
+    }
+
+    String measureLayout() {
+        return measureLayout;
+    }
+
+    Map<String, SetAside> valuesSetAside() {
+        return SetAsideText.read(valuesSetAside);
+    }
+
+    boolean counts() {
+        return setAsideAt == null;
+    }
+
+    @Nullable
+    SetAside setAside() {
+        return setAsideReason == null || setAsideBy == null || setAsideAt == null
+                ? null
+                : new SetAside(setAsideReason, setAsideBy, setAsideAt);
+    }
+
+    Instant createdAt() {
+        return createdAt;
+    }
+
+    String createdBy() {
+        return createdBy;
+    }
+
+    Instant changedAt() {
+        return changedAt;
+    }
+
+    String changedBy() {
+        return changedBy;
+    }
+}

@@ -1,0 +1,41 @@
+package studio.stancebook.catalogue.internal;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.DimensionSetBuilder;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.measure.Measure;
+import studio.stancebook.measure.Measured;
+import studio.stancebook.measure.Subject;
+
+/** A side view without some of its values. The wheelbase cannot go: what depends on it goes instead. */
+final class WithoutValues {
+
+    private static final String WHEELBASE = Dimension.WHEELBASE.key();
+
+    private WithoutValues() {}
+
+    static DimensionSet of(DimensionSet set, Set<String> apart) {
+        DimensionSetBuilder builder = set.toBuilder();
+        apart.stream().filter(key -> !key.equals(WHEELBASE)).forEach(builder::without);
+        return builder.build();
+    }
+
+    /** The places of measures that are set aside themselves, or depend on a wheelbase that is. */
+    static IntStream measuresUpset(List<Measure> measures, DimensionSet set, Set<String> apart) {
+        Subject subject = new Subject(set);
+        boolean wheelbase = apart.contains(WHEELBASE);
+        return IntStream.range(0, measures.size()).filter(place -> {
+            Measure measure = measures.get(place);
+            return apart.contains(measure.key()) || (wheelbase && dependsOnWheelbase(measure, subject));
+        });
+    }
+
+    private static boolean dependsOnWheelbase(Measure measure, Subject subject) {
+        return measure.of(subject) instanceof Measured measured
+                && measured.sensitivities().getOrDefault(Variable.of(Dimension.WHEELBASE), 0.0) != 0;
+    }
+}
