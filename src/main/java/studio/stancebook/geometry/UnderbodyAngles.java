@@ -104,10 +104,12 @@ public record UnderbodyAngles(
                     "Wheel centres " + apart + " apart do not make a wheelbase of " + wheelbaseMm);
         }
         if (!(wheelbaseMm > 0) || wheelbaseMm < front.radius() + rear.radius()) {
-            throw new DegenerateShape("A wheelbase of " + NumberText.plain(wheelbaseMm, 1)
-                    + " mm is not accepted with tyre radii of " + NumberText.plain(front.radius(), 1) + " and "
-                    + NumberText.plain(rear.radius(), 1)
-                    + " mm: it must be above 0 and at least the sum of the radii.");
+            throw new DegenerateShape(
+                    "wheelbase",
+                    "A wheelbase of " + NumberText.plain(wheelbaseMm, 1)
+                            + " mm is not accepted with tyre radii of " + NumberText.plain(front.radius(), 1) + " and "
+                            + NumberText.plain(rear.radius(), 1)
+                            + " mm: it must be above 0 and at least the sum of the radii.");
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import studio.stancebook.problem.Impossible;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
 
@@ -20,6 +21,7 @@ public final class NearestSizes {
     /** The smallest and the largest diameter that can be asked for, mm. */
     public static final Interval DIAMETERS_MM = new Interval(300, 1300);
 
+    private static final int MOST = 200;
     private static final Interval SECTION_HEIGHTS_MM = new Interval(60, 245);
     private static final Interval WIDTHS_BY_RIM = new Interval(0.30, 0.80);
     private static final List<MetricDesignation> SIZES = enumerated();
@@ -31,8 +33,8 @@ public final class NearestSizes {
      * ascending.
      *
      * @param diameterMm the wanted overall diameter, 300 to 1300 mm
-     * @param limit how many to give at most, 1 or more
-     * @throws IllegalArgumentException if an argument is outside its range
+     * @param limit how many to give, 1 to 200
+     * @throws Impossible if an argument is outside its range
      */
     public static List<NearestSize> to(double diameterMm, int limit) {
         requireSensible(diameterMm, limit);
@@ -56,12 +58,14 @@ public final class NearestSizes {
 
     private static void requireSensible(double diameterMm, int limit) {
         if (!DIAMETERS_MM.contains(diameterMm)) {
-            throw new IllegalArgumentException("A tyre diameter of " + diameterMm + " mm is not accepted, "
-                    + NumberText.plain(DIAMETERS_MM.lower(), 0) + " to " + NumberText.plain(DIAMETERS_MM.upper(), 0)
-                    + " mm is");
+            throw Impossible.ofField(
+                    "diameterMm",
+                    "A tyre diameter of " + diameterMm + " mm is not accepted, "
+                            + NumberText.plain(DIAMETERS_MM.lower(), 0) + " to "
+                            + NumberText.plain(DIAMETERS_MM.upper(), 0) + " mm is.");
         }
-        if (limit < 1) {
-            throw new IllegalArgumentException("A limit of " + limit + " is not accepted, 1 or more is");
+        if (limit < 1 || limit > MOST) {
+            throw Impossible.ofField("limit", "A limit of " + limit + " is not accepted, 1 to " + MOST + " is.");
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -175,7 +176,7 @@ class UnderbodyPropertiesTest {
     }
 
     /** Each input moved by a little to either side. */
-    private record Differences(SideView view, java.util.function.Function<UnderbodyAngles, OptionalDouble> angle) {
+    private record Differences(SideView view, Function<UnderbodyAngles, OptionalDouble> angle) {
 
         private static final double STEP_MM = 1e-4;
 

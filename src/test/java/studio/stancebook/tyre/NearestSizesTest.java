@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import studio.stancebook.problem.Impossible;
 
 class NearestSizesTest {
 
@@ -92,17 +93,24 @@ class NearestSizesTest {
     @ParameterizedTest
     @ValueSource(doubles = {299.9, 1300.1, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesADiameterThatNoTyreHas(double diameterMm) {
-        assertThrows(IllegalArgumentException.class, () -> NearestSizes.to(diameterMm, 1));
+        Impossible refusal = assertThrows(Impossible.class, () -> NearestSizes.to(diameterMm, 1));
+
+        assertTrue(refusal.detail().contains(String.valueOf(diameterMm)), refusal.detail());
+        assertTrue(refusal.detail().contains("300 to 1300 mm"), refusal.detail());
+        assertEquals("diameterMm", refusal.errors().get(0).field());
     }
 
     @ParameterizedTest
-    @CsvSource({"300, 1", "1300, 3"})
-    void acceptsTheEndsOfTheRange(double diameterMm, int limit) {
+    @CsvSource({"300, 1", "1300, 200"})
+    void acceptsTheEndsOfTheRanges(double diameterMm, int limit) {
         assertEquals(limit, NearestSizes.to(diameterMm, limit).size());
     }
 
-    @Test
-    void refusesALimitBelowOne() {
-        assertThrows(IllegalArgumentException.class, () -> NearestSizes.to(780, 0));
+    @ParameterizedTest
+    @ValueSource(ints = {0, -1, 201})
+    void refusesALimitOutsideItsRange(int limit) {
+        Impossible refusal = assertThrows(Impossible.class, () -> NearestSizes.to(780, limit));
+
+        assertEquals("limit", refusal.errors().get(0).field());
     }
 }
