@@ -1,0 +1,98 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A band strip: the class as ticks, the band as a bar with its uncertain edges, the proposal as a mark with a whisker of
+ * two standard uncertainties. All x are from 0 to 1000; heights are px, since a strip is stretched in width alone.
+ *
+ * @param reading what it shows
+ * @param band the bar; null without a band
+ * @param edges the uncertain edges
+ * @param rug all ticks as one path; empty when they are named or too many
+ * @param ticks named ticks; empty when they are not named or too many
+ * @param density the class as a profile, as path data; empty up to {@value #MOST_TICKS} ticks
+ * @param median x; null when there is none
+ * @param whisker two standard uncertainties to both sides of the value; null without a value
+ * @param tie from the edge to a value outside it; null inside
+ * @param earlier places of earlier values, as percentages, oldest first
+ * @param mark x of the proposal's mark, as a percentage
+ * @param beyond how many ticks lie off the strip, below and above
+ * @param words what is written
+ */
+public record BandStrip(
+        StripReading reading,
+        @Nullable Span band,
+        List<Span> edges,
+        String rug,
+        List<PlacedTick> ticks,
+        String density,
+        @Nullable String median,
+        @Nullable Span whisker,
+        @Nullable Span tie,
+        List<String> earlier,
+        String mark,
+        Beyond beyond,
+        StripWords words) {
+
+    /** More ticks than this are drawn as a density. */
+    public static final int MOST_TICKS = 150;
+
+    public BandStrip {
+        edges = List.copyOf(edges);
+        ticks = List.copyOf(ticks);
+        earlier = List.copyOf(earlier);
+    }
+
+    /** Lays out a reading. */
+    public static BandStrip of(StripReading reading) {
+        return new StripLayout(reading).strip();
+    }
+
+    /** A piece of the strip, 0 to 1000. */
+    public record Span(String x, String width, String end) {}
+
+    /** A named tick. */
+    public record PlacedTick(
+            String x, String words, @Nullable String href) {}
+
+    /** Ticks off the strip. */
+    public record Beyond(int below, int above) {}
+
+    /** The class that says the verdict to the style sheet. */
+    public String cls() {
+        return "band-strip band-strip--" + reading.verdict().key();
+    }
+
+    /** The shape of the mark around its own centre, px. */
+    public String markShape() {
+        return switch (reading.verdict()) {
+            case NOT_MEASURABLE -> "M-6 0A6 6 0 0 1 6 0A6 6 0 0 1-6 0Z";
+            default -> "M0-9L9 0L0 9L-9 0Z";
+        };
+    }
+
+    /** The hatching of a mark that is too close to call; empty for others. */
+    public String markHatch() {
+        return reading.verdict() == StripVerdict.TOO_CLOSE ? "M-6-3V3M-3-6V6M0-9V9M3-6V6M6-3V3" : "";
+    }
+
+    public boolean banded() {
+        return band != null;
+    }
+
+    /** True when each tick says whose it is. */
+    public boolean named() {
+        return !ticks.isEmpty();
+    }
+
+    public boolean linked() {
+        return reading.href() != null;
+    }
+
+    /** How many are in the class. */
+    public int count() {
+        return reading.ticks().size();
+    }
+}

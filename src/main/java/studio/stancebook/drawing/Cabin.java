@@ -1,0 +1,155 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.Polyline;
+import studio.stancebook.geometry.Point;
+
+/** Belt line, side glass, shut lines and H-point: what is recorded in feature line, what completes it in thin line. */
+final class Cabin {
+
+    private final Vehicle vehicle;
+    private final Film film;
+    private final Marking marking;
+    private final double d;
+    private final int decimals;
+
+    Cabin(Vehicle vehicle, Film film, Marking marking, int decimals) {
+        this.decimals = decimals;
+        this.vehicle = vehicle;
+        this.film = film;
+        this.marking = marking;
+        this.d = vehicle.nominalDiameter();
+    }
+
+    void draw() {
+        Optional<Point> front = vehicle.landmark(Landmark.BELT_FRONT);
+        Optional<Point> rear = vehicle.landmark(Landmark.BELT_REAR);
+        if (front.isPresent() && rear.isPresent()) {
+            film.line(Film.Leaf.DETAIL, marking.pen("feature", Part.BELT), front.get(), rear.get());
+        }
+        Glass glass = Glass.of(vehicle);
+        glass(glass);
+        doors(glass);
+        vehicle.landmark(Landmark.H_POINT).ifPresent(this::hPoint);
+    }
+
+    /** The side glass without belt line and doors, for a small picture. */
+    void glassAlone() {
+        glass(Glass.of(vehicle));
+    }
+
+    private void glass(@Nullable Glass drawnIn) {
+        List<Point> recorded = vehicle.points(Polyline.DAYLIGHT_OPENING);
+        if (!recorded.isEmpty()) {
+            film.stroke(Film.Leaf.DETAIL, marking.pen("feature", Part.BELT), closed(recorded));
+        } else if (drawnIn != null) {
+            film.stroke(Film.Leaf.DETAIL, "shut", drawnIn.path(decimals));
+        }
+    }
+
+    private PathData closed(List<Point> points) {
+        List<Point> thinned = Thinning.of(points, decimals == 0 ? 8 : 2, decimals == 0 ? 24 : 80);
+        SmoothLine line = new SmoothLine(24);
+        thinned.forEach(line::through);
+        line.through(thinned.get(0));
+        return line.into(new PathData(decimals)).close();
+    }
+
+    private void doors(@Nullable Glass glass) {
+        Point front = vehicle.landmark(Landmark.FRONT_DOOR_CUT).orElse(null);
+        Point rear = vehicle.landmark(Landmark.REAR_DOOR_CUT).orElse(null);
+        if (glass == null) {
+            if (front != null) {
+                stub(front, Part.FRONT_DOOR);
+            }
+            if (rear != null) {
+                stub(rear, Part.REAR_DOOR);
+            }
+            return;
+        }
+        if (front != null) {
+            frontCut(front, glass);
+        }
+        if (rear != null) {
+            rearCut(rear, glass);
+        }
+        if (front != null && rear != null && rear.x() - front.x() > 1.9 * d) {
+            pillar(front, rear, glass);
+        }
+    }
+
+    private void stub(Point cut, Part part) {
+        film.line(Film.Leaf.DETAIL, marking.pen("shut", part), cut, new Point(cut.x(), cut.z() + 0.6 * d));
+    }
+
+    private void frontCut(Point cut, Glass glass) {
+        Point base = new Point(
+                glass.frontBase().x() - 0.10 * d, glass.beltAt(glass.frontBase().x()));
+        double rise = base.z() - cut.z();
+        Point top = glass.frontTop();
+        PathData path = new PathData()
+                .moveTo(cut)
+                .curveTo(
+                        new Point(cut.x() - 0.03 * d, cut.z() + 0.35 * rise),
+                        new Point(base.x() - 0.06 * d, base.z() - 0.35 * rise),
+                        base)
+                .lineTo(new Point(top.x() - 0.06 * d, top.z() + 0.015 * d));
+        film.stroke(Film.Leaf.DETAIL, marking.pen("shut", Part.FRONT_DOOR), path);
+    }
+
+    private void rearCut(Point cut, Glass glass) {
+        Tyre tyre = vehicle.tyre(Axle.REAR).orElse(null);
+        double beltX = Math.max(
+                cut.x(),
+                Math.min(vehicle.wheelbase() - 0.02 * d, glass.rearTop().x() - 0.12 * d));
+        Point base = new Point(beltX, glass.beltAt(beltX));
+        double rise = base.z() - cut.z();
+        PathData path = new PathData().moveTo(cut);
+        boolean atTheArch = tyre != null && tyre.x() - cut.x() < 0.85 * d;
+        if (atTheArch && tyre != null) {
+            path.curveTo(
+                    new Point(cut.x(), cut.z() + 0.42 * rise),
+                    new Point(base.x() + 0.03 * d, base.z() - 0.52 * rise),
+                    base);
+        } else {
+            path.curveTo(
+                    new Point(cut.x() + 0.02 * d, cut.z() + 0.4 * rise),
+                    new Point(base.x() + 0.01 * d, base.z() - 0.3 * rise),
+                    base);
+        }
+        double topX = Math.min(glass.rearTop().x() - 0.04 * d, beltX - 0.02 * d);
+        path.lineTo(new Point(topX, glass.roofAt(topX)));
+        film.stroke(Film.Leaf.DETAIL, marking.pen("shut", Part.REAR_DOOR), path);
+    }
+
+    /** The shut line between the doors, which no landmark records. */
+    private void pillar(Point front, Point rear, Glass glass) {
+        double x = front.x() + 0.575 * (rear.x() - front.x());
+        double sill = front.z() + 0.575 * (rear.z() - front.z());
+        double belt = glass.beltAt(x);
+        double topX = x - 0.03 * d;
+        PathData path = new PathData()
+                .moveTo(x - 0.02 * d, sill)
+                .curveTo(
+                        new Point(x + 0.03 * d, sill + 0.4 * (belt - sill)),
+                        new Point(x + 0.02 * d, belt - 0.2 * d),
+                        new Point(x, belt))
+                .lineTo(topX, glass.roofAt(topX));
+        film.stroke(Film.Leaf.DETAIL, "shut", path);
+    }
+
+    private void hPoint(Point at) {
+        double arm = 0.05 * d;
+        PathData cross = new PathData()
+                .moveTo(at.x() - arm, at.z())
+                .lineTo(at.x() + arm, at.z())
+                .moveTo(at.x(), at.z() - arm)
+                .lineTo(at.x(), at.z() + arm);
+        film.stroke(Film.Leaf.DETAIL, marking.pen("shut", Part.SEAT), cross);
+        film.disc(Film.Leaf.DETAIL, marking.pen("shut", Part.SEAT), at, arm * 0.6);
+    }
+}

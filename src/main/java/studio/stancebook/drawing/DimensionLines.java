@@ -1,0 +1,125 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Reading;
+import studio.stancebook.geometry.Point;
+
+/** The lengths under the ground line, each with its code and, as far as it fits, its name. */
+final class DimensionLines {
+
+    private final Vehicle vehicle;
+    private final Film film;
+    private final Marking marking;
+    private final Figures figures;
+    private final Lettering lettering;
+    private final double em;
+
+    DimensionLines(Vehicle vehicle, Film film, Marking marking, Figures figures, Lettering lettering, double emMm) {
+        this.vehicle = vehicle;
+        this.film = film;
+        this.marking = marking;
+        this.figures = figures;
+        this.lettering = lettering;
+        this.em = emMm;
+    }
+
+    /** Overhangs and wheelbase in one row, the overall length in the next. */
+    void draw(double upperZ, double lowerZ) {
+        double end = vehicle.wheelbase();
+        Double front = vehicle.find(Reading.FRONT_OVERHANG);
+        Double rear = vehicle.find(Reading.REAR_OVERHANG);
+        row(0, end, upperZ, Reading.WHEELBASE, "wheelbase", Part.WHEELBASE);
+        if (front != null) {
+            row(-front, 0, upperZ, Reading.FRONT_OVERHANG, "front-overhang", Part.FRONT_OVERHANG);
+        }
+        if (rear != null) {
+            row(end, end + rear, upperZ, Reading.REAR_OVERHANG, "rear-overhang", Part.REAR_OVERHANG);
+        }
+        if (front != null && rear != null) {
+            row(-front, end + rear, lowerZ, Reading.OVERALL_LENGTH, "overall-length", Part.LENGTH);
+        }
+    }
+
+    private void row(double from, double to, double z, Reading reading, String phrase, Part part) {
+        Words label = label((from + to) / 2, z, to - from, candidates(reading, phrase), part);
+        PathData path = new PathData();
+        double stop = 0.45 * em;
+        path.moveTo(from, z + stop).lineTo(from, z - stop).moveTo(to, z + stop).lineTo(to, z - stop);
+        if (label == null) {
+            path.moveTo(from, z).lineTo(to, z);
+        } else {
+            double gap = lettering.widthOf(label.text()) / 2 + 0.4 * em;
+            path.moveTo(from, z)
+                    .lineTo(label.x() - gap, z)
+                    .moveTo(label.x() + gap, z)
+                    .lineTo(to, z);
+        }
+        film.stroke(Film.Leaf.DIMENSIONS, marking.pen("dimension", part), path);
+        film.stroke(Film.Leaf.DIMENSIONS, marking.pen("slash", part), slashes(from, to, z));
+    }
+
+    private PathData slashes(double from, double to, double z) {
+        double half = 0.2 * em;
+        return new PathData()
+                .moveTo(from - half, z - half)
+                .lineTo(from + half, z + half)
+                .moveTo(to - half, z - half)
+                .lineTo(to + half, z + half);
+    }
+
+    /** From the fullest to the shortest way to say it; in wheels alone where there is no scale. */
+    private List<String> candidates(Reading reading, String phrase) {
+        String mm = figures.mm(reading);
+        String wheels = figures.wheels(reading);
+        String base = "drawing.dimension." + phrase;
+        if (mm == null) {
+            return wheels == null
+                    ? List.of()
+                    : List.of(
+                            Phrases.of(base + ".wheels", wheels),
+                            Phrases.of("drawing.dimension.wheels", wheels),
+                            wheels);
+        }
+        return List.of(Phrases.of(base, mm), Phrases.of(base + ".code", mm), mm);
+    }
+
+    private @Nullable Words label(double x, double z, double span, List<String> candidates, Part part) {
+        for (String text : candidates) {
+            Words words = new Words(marking.pen("dimension-word", part), x, -z + 0.34 * em, "middle", text);
+            if (lettering.widthOf(text) + 1.8 * em <= span && lettering.take(words)) {
+                film.words(words);
+                return words;
+            }
+        }
+        return null;
+    }
+
+    /** The ground clearance as an upright dimension at {@code x}. */
+    void clearance(double x, double clearance) {
+        double stop = 0.5 * em;
+        PathData path = new PathData()
+                .moveTo(x - stop, clearance)
+                .lineTo(x + stop, clearance)
+                .moveTo(x, 0)
+                .lineTo(x, clearance);
+        film.stroke(Film.Leaf.DIMENSIONS, marking.pen("dimension", Part.CLEARANCE), path);
+        double half = 0.2 * em;
+        PathData slash = new PathData().moveTo(x - half, clearance - half).lineTo(x + half, clearance + half);
+        film.stroke(Film.Leaf.DIMENSIONS, marking.pen("slash", Part.CLEARANCE), slash);
+        String mm = figures.mm(Reading.GROUND_CLEARANCE);
+        String wheels = figures.wheels(Reading.GROUND_CLEARANCE);
+        String text = mm != null
+                ? Phrases.of("drawing.dimension.clearance", mm)
+                : wheels != null ? Phrases.of("drawing.dimension.wheels", wheels) : "";
+        for (int side = 1; side >= -1; side -= 2) {
+            Point at = new Point(x + side * 0.5 * em, clearance / 2 - 0.34 * em);
+            Words words = new Words(
+                    marking.pen("dimension-word", Part.CLEARANCE), at.x(), -at.z(), side > 0 ? "start" : "end", text);
+            if (!text.isEmpty() && lettering.take(words)) {
+                film.words(words);
+                return;
+            }
+        }
+    }
+}

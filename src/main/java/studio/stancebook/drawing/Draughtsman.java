@@ -1,0 +1,137 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.Reading;
+import studio.stancebook.geometry.Point;
+
+/** Draws one sheet, from the grid at the back to the words in front. */
+final class Draughtsman {
+
+    private final Vehicle vehicle;
+    private final SideViewOptions options;
+    private final Format format;
+    private final Film film = new Film();
+    private final Marking marking;
+    private final Extent extent;
+    private final Silhouette silhouette;
+    private final Figures figures;
+    private final Labels labels;
+    private final Lettering lettering;
+
+    Draughtsman(Vehicle vehicle, SideViewOptions options, Format format) {
+        this.vehicle = vehicle;
+        this.options = options;
+        this.format = format;
+        this.marking = Marking.of(options);
+        this.extent = Extent.of(vehicle, format, !options.ghosts().isEmpty());
+        this.silhouette = new Silhouette(vehicle, format.decimals());
+        this.figures = new Figures(vehicle.recorded(), marking);
+        this.lettering = new Lettering(extent.em());
+        this.labels = new Labels(vehicle, options, marking, film, figures, lettering, extent);
+    }
+
+    Sheet sheet() {
+        if (format != Format.THUMBNAIL) {
+            setting();
+        }
+        film.line(Film.Leaf.GROUND, "ground", new Point(extent.left(), 0), new Point(extent.right(), 0));
+        body();
+        new Wheels(vehicle, film, marking, format.decimals()).draw(format != Format.THUMBNAIL);
+        if (format != Format.THUMBNAIL) {
+            lettering();
+        }
+        return extent.sheet(film);
+    }
+
+    private void setting() {
+        Grid.draw(vehicle, extent, film);
+        new GroundPlanes(vehicle, film, marking, extent).draw();
+        Double d = vehicle.wheelDiameter();
+        Double height = vehicle.find(Reading.OVERALL_HEIGHT);
+        if (d != null) {
+            WheelRulers rulers = new WheelRulers(d, film);
+            rulers.along(vehicle.wheelbase());
+            if (height != null && format == Format.WIDE) {
+                rulers.upwards(extent.rulerX(), height);
+            }
+        }
+        centreLine();
+        new Ghosts(vehicle, options, film, labels).draw(format == Format.WIDE);
+    }
+
+    private void centreLine() {
+        vehicle.tyre(Axle.FRONT)
+                .ifPresent(front -> vehicle.tyre(Axle.REAR).ifPresent(rear -> {
+                    double beyond = 0.18 * vehicle.nominalDiameter();
+                    PathData path = new PathData()
+                            .moveTo(-front.radius() - beyond, front.centreHeight())
+                            .lineTo(front.centre())
+                            .lineTo(rear.centre())
+                            .lineTo(rear.x() + rear.radius() + beyond, rear.centreHeight());
+                    film.stroke(Film.Leaf.GUIDES, "guide", path);
+                }));
+    }
+
+    private void body() {
+        List<Silhouette.Piece> pieces = silhouette.pieces();
+        for (Silhouette.Piece piece : pieces) {
+            film.stroke(Film.Leaf.BODY, marking.pen(piece.pen(), piece.part()), piece.path());
+        }
+        LowerBody lower = new LowerBody(vehicle, silhouette, film, marking, format.decimals());
+        lower.draw();
+        if (pieces.isEmpty()) {
+            Construction.draw(vehicle, film, marking);
+        }
+        Cabin cabin = new Cabin(vehicle, film, marking, format.decimals());
+        if (format == Format.THUMBNAIL) {
+            cabin.glassAlone();
+        } else {
+            lower.underbody();
+            cabin.draw();
+        }
+    }
+
+    private void lettering() {
+        double em = extent.em();
+        boolean wide = format == Format.WIDE;
+        heightLine(wide);
+        labels.unscaled();
+        labels.wheelCount(-1.25 * em, -2.7 * em);
+        new DimensionLines(vehicle, film, marking, figures, lettering, em)
+                .draw(-4.6 * em, wide ? -7.1 * em : -5.9 * em);
+        labels.screenAim(wide);
+        if (wide) {
+            labels.angles();
+            clearance(em);
+            labels.callouts();
+        }
+    }
+
+    private void heightLine(boolean wide) {
+        Double height = vehicle.find(Reading.OVERALL_HEIGHT);
+        if (height == null) {
+            return;
+        }
+        double em = extent.em();
+        double from = wide
+                ? vehicle.landmark(Landmark.ROOF_APEX).map(Point::x).orElse(vehicle.wheelbase() * 0.5)
+                : extent.left();
+        film.line(
+                Film.Leaf.GUIDES,
+                marking.pen("guide", Part.HEIGHT),
+                new Point(from, height),
+                new Point(extent.right(), height));
+        double x = wide ? extent.right() - 0.5 * em : vehicle.wheelbase() / 2;
+        labels.height(height, x, !wide);
+    }
+
+    private void clearance(double em) {
+        Double clearance = vehicle.find(Reading.GROUND_CLEARANCE);
+        if (clearance != null) {
+            double x = vehicle.wheelbase() * 0.66;
+            new DimensionLines(vehicle, film, marking, figures, lettering, em).clearance(x, clearance);
+        }
+    }
+}

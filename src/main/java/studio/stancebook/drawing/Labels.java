@@ -1,0 +1,258 @@
+package studio.stancebook.drawing;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.Reading;
+import studio.stancebook.geometry.Point;
+import studio.stancebook.measure.MeasureRegistry;
+
+/** The words in the picture: counts, angles, the screen's aim and what is said of marked parts. */
+final class Labels {
+
+    private final Vehicle vehicle;
+    private final SideViewOptions options;
+    private final Marking marking;
+    private final Film film;
+    private final Figures figures;
+    private final Lettering lettering;
+    private final Extent extent;
+    private final double em;
+
+    Labels(
+            Vehicle vehicle,
+            SideViewOptions options,
+            Marking marking,
+            Film film,
+            Figures figures,
+            Lettering lettering,
+            Extent extent) {
+        this.vehicle = vehicle;
+        this.options = options;
+        this.marking = marking;
+        this.film = film;
+        this.figures = figures;
+        this.lettering = lettering;
+        this.extent = extent;
+        this.em = extent.em();
+    }
+
+    private boolean put(String cls, double x, double z, String anchor, String text) {
+        Words words = new Words(cls, x, -z, anchor, text);
+        Lettering.Box box = lettering.boxOf(words);
+        boolean inside = box.left() >= extent.left()
+                && box.right() <= extent.right()
+                && box.top() >= -extent.top()
+                && box.bottom() <= -extent.bottom();
+        boolean placed = inside && lettering.take(words);
+        if (placed) {
+            film.words(words);
+        }
+        return placed;
+    }
+
+    /** The number of each circle under the ground line, and what they add up to. */
+    void wheelCount(double countZ, double sumZ) {
+        Double d = vehicle.wheelDiameter();
+        if (d == null) {
+            return;
+        }
+        List<Double> steps = WheelRulers.steps(vehicle.wheelbase(), d);
+        for (int i = 0; i < steps.size(); i++) {
+            put("count", steps.get(i), countZ, "middle", Integer.toString(i + 1));
+        }
+        String spanned = figures.measure("wheels-spanned");
+        String between = figures.measure("wheelbase-in-wheels");
+        if (spanned != null && between != null) {
+            String cls = marking.pen("strong", Part.WHEELBASE);
+            double middle = vehicle.wheelbase() / 2;
+            boolean full = put(cls, middle, sumZ, "middle", Phrases.of("drawing.spanned", spanned, between));
+            if (!full) {
+                put(cls, middle, sumZ, "middle", Phrases.of("drawing.spanned.short", spanned));
+            }
+        }
+    }
+
+    /** What the height line says, at its right end. */
+    void height(double z, double x, boolean narrow) {
+        String mm = figures.mm(Reading.OVERALL_HEIGHT);
+        String wheels = figures.wheels(Reading.OVERALL_HEIGHT);
+        String text = mm != null && wheels != null
+                ? Phrases.of("drawing.height", mm, wheels)
+                : mm != null
+                        ? Phrases.of("drawing.height.mm", mm)
+                        : wheels != null ? Phrases.of("drawing.height.wheels", wheels) : "";
+        if (!text.isEmpty()) {
+            put(marking.pen("note", Part.HEIGHT), x, z + 0.45 * em, narrow ? "middle" : "end", text);
+        }
+    }
+
+    /** The three angles of the underbody. */
+    void angles() {
+        String approach = figures.measure("approach-angle");
+        if (approach != null) {
+            String cls = marking.pen("note", Part.APPROACH);
+            double x = extent.left() + 0.4 * em;
+            String text = Phrases.of("drawing.approach", approach);
+            if (!put(cls, x, 0.5 * em, "start", text)) {
+                put(cls, x, 1.9 * em, "start", text);
+            }
+        }
+        String departure = figures.measure("departure-angle");
+        if (departure != null) {
+            double x = Math.max(vehicle.rearEnd() - 3.2 * em, vehicle.wheelbase() + 0.62 * vehicle.nominalDiameter());
+            String text = Phrases.of("drawing.departure", departure);
+            String cls = marking.pen("note", Part.DEPARTURE);
+            if (!put(cls, x, 0.5 * em, "start", text)) {
+                put(cls, x, 1.9 * em, "start", text);
+            }
+        }
+        String ramp = figures.measure("ramp-angle");
+        if (ramp != null) {
+            String cls = marking.pen("note", Part.RAMP);
+            put(cls, vehicle.wheelbase() * 0.43, 0.5 * em, "middle", Phrases.of("drawing.ramp", ramp));
+        }
+    }
+
+    /** The windscreen line carried down to the vertical through the front wheel centre. */
+    void screenAim(boolean worded) {
+        Point cowl = vehicle.landmark(Landmark.COWL).orElse(null);
+        Point top = vehicle.landmark(Landmark.SCREEN_TOP).orElse(null);
+        if (cowl == null || top == null || top.x() <= cowl.x() || cowl.x() <= 0) {
+            return;
+        }
+        double slope = (top.z() - cowl.z()) / (top.x() - cowl.x());
+        Point aim = new Point(0, cowl.z() - slope * cowl.x());
+        double past = Math.min(1.6 * em, Math.max(0, (aim.z() - extent.bottom()) / Math.max(slope, 0.1)));
+        Point end = new Point(-past, aim.z() - slope * past);
+        film.line(Film.Leaf.MARKS, marking.pen("aim", Part.SCREEN), cowl, end);
+        film.disc(Film.Leaf.MARKS, marking.pen("aim-point", Part.SCREEN), aim, 0.26 * em);
+        String value = figures.signed("screen-aim-in-wheels");
+        if (worded && value != null) {
+            aimWords(cowl, aim, Phrases.of("drawing.screen-aim", value));
+        }
+    }
+
+    private void aimWords(Point cowl, Point aim, String text) {
+        String said = marking.marked(Part.SCREEN) ? text + tail(Part.SCREEN) : text;
+        double x = vehicle.frontEnd() - 1.5 * em;
+        double z = Math.max(cowl.z(), 1.25 * vehicle.nominalDiameter()) + 2.2 * em;
+        if (put(marking.pen("note", Part.SCREEN), x, z, "start", said)) {
+            double from = Math.min(x + lettering.widthOf(said) * 0.5, -0.6 * em);
+            film.line(
+                    Film.Leaf.MARKS,
+                    marking.pen("leader", Part.SCREEN),
+                    new Point(from, z - 0.5 * em),
+                    aimEdge(aim, from, z));
+        }
+    }
+
+    /** The leader stops at the ring, not at its centre. */
+    private Point aimEdge(Point aim, double x, double z) {
+        return Vector.between(aim, new Point(x, z)).unit().times(0.3 * em).from(aim);
+    }
+
+    /** What is said of the other marked parts, each with a leader where it stands away. */
+    void callouts() {
+        for (Part part : Part.values()) {
+            if (marking.marked(part) && part != Part.SCREEN) {
+                anchor(part).ifPresent(at -> callout(part, at));
+            }
+        }
+    }
+
+    private void callout(Part part, Point at) {
+        String key = measureOf(part);
+        String value = key == null ? null : figures.measure(key);
+        if (key == null || value == null) {
+            return;
+        }
+        String text = MeasureRegistry.builtIn().get(key).name() + " " + value + tail(part);
+        String cls = marking.pen("note", part);
+        boolean low = at.z() < vehicle.nominalDiameter();
+        double[] rises = low ? new double[] {-1.5, -2.8, 1.2, 2.6} : new double[] {2.2, 3.6, -2.2, -3.6, 5};
+        for (double rise : rises) {
+            for (double shift : new double[] {0, -4, 4, -9, 9, -14, 14}) {
+                Point place = new Point(at.x() + shift * em, at.z() + rise * em);
+                if (place.z() > 0.4 * em && put(cls, place.x(), place.z(), "middle", text)) {
+                    leader(part, at, place, rise);
+                    return;
+                }
+            }
+        }
+    }
+
+    private void leader(Part part, Point at, Point place, double rise) {
+        double foot = rise > 0 ? place.z() - 0.35 * em : place.z() + 0.9 * em;
+        if (Math.abs(foot - at.z()) > 0.5 * em) {
+            film.line(Film.Leaf.MARKS, marking.pen("leader", part), new Point(place.x(), foot), at);
+        }
+    }
+
+    private @Nullable String measureOf(Part part) {
+        Collection<String> flagged = marking.outside().contains(part) ? options.outside() : options.tooClose();
+        return MeasureRegistry.builtIn().all().stream()
+                .map(measure -> measure.key())
+                .filter(key -> part.measures().contains(key) && flagged.contains(key))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The remark on a marked part, else the word for its verdict. */
+    private String tail(Part part) {
+        String key = measureOf(part);
+        String remark = key == null ? null : options.remarks().get(key);
+        if (remark != null) {
+            return ": " + remark;
+        }
+        return ", " + Phrases.of(marking.outside().contains(part) ? "drawing.outside" : "drawing.too-close");
+    }
+
+    /** Where a part is pointed at; empty for those whose own label already turns red. */
+    private Optional<Point> anchor(Part part) {
+        double d = vehicle.nominalDiameter();
+        return switch (part) {
+            case ROCKER ->
+                Optional.ofNullable(vehicle.find(Reading.ROCKER_HEIGHT))
+                        .map(z -> new Point(vehicle.wheelbase() / 2, z));
+            case FRONT_ARCH -> vehicle.landmark(Landmark.ARCH_FRONT_TOP);
+            case REAR_ARCH -> vehicle.landmark(Landmark.ARCH_REAR_TOP);
+            case BACKLIGHT -> middle(Landmark.BACKLIGHT_TOP, Landmark.BACKLIGHT_BASE);
+            case DASH -> vehicle.landmark(Landmark.COWL);
+            case FRONT_DOOR -> vehicle.landmark(Landmark.FRONT_DOOR_CUT);
+            case REAR_DOOR -> vehicle.landmark(Landmark.REAR_DOOR_CUT);
+            case TYRES -> Optional.of(new Point(0, d));
+            case BELT -> middle(Landmark.BELT_FRONT, Landmark.BELT_REAR);
+            case ROOF -> vehicle.landmark(Landmark.ROOF_APEX);
+            case SEAT -> vehicle.landmark(Landmark.H_POINT);
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<Point> middle(Landmark first, Landmark second) {
+        return vehicle.landmark(first)
+                .flatMap(a -> vehicle.landmark(second).map(b -> new Point((a.x() + b.x()) / 2, (a.z() + b.z()) / 2)));
+    }
+
+    /** Says that the drawing has no scale. */
+    void unscaled() {
+        if (vehicle.unscaled()) {
+            put("strong", extent.left() + 0.4 * em, extent.top() - 1.4 * em, "start", Phrases.of("drawing.unscaled"));
+        }
+    }
+
+    /** The name of a ghost at the end of its line. */
+    void ghost(String name, Point end) {
+        String text = Lettering.shortened(name, 22);
+        double x = Math.max(end.x(), vehicle.rearEnd()) + 1.2 * em;
+        for (int row = 0; row < 12; row++) {
+            double z = end.z() + (row % 2 == 0 ? 1 : -1) * (row + 1) / 2 * 1.25 * em;
+            if (put("ghost-word", x, z, "start", text)) {
+                film.line(Film.Leaf.GHOSTS, "ghost-leader", end, new Point(x - 0.25 * em, z + 0.3 * em));
+                return;
+            }
+        }
+    }
+}

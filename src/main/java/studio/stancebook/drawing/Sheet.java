@@ -1,0 +1,31 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import studio.stancebook.quantity.NumberText;
+
+/**
+ * One picture.
+ *
+ * @param left x of the left edge, mm
+ * @param top y of the upper edge, mm, downwards
+ * @param width mm
+ * @param height mm
+ * @param emMm height of its lettering, mm
+ * @param layers from back to front
+ */
+public record Sheet(double left, double top, double width, double height, double emMm, List<Layer> layers) {
+
+    public Sheet {
+        layers = List.copyOf(layers);
+    }
+
+    public String viewBox() {
+        return NumberText.plain(left, 0) + " " + NumberText.plain(top, 0) + " " + NumberText.plain(width, 0) + " "
+                + NumberText.plain(height, 0);
+    }
+
+    /** The height of the lettering as text. */
+    public String em() {
+        return NumberText.plain(emMm, 1);
+    }
+}

@@ -1,0 +1,56 @@
+package studio.stancebook.drawing;
+
+import java.util.List;
+import studio.stancebook.dimension.DimensionSet;
+
+/**
+ * A side view to scale, the vehicle facing left, drawn from whatever is recorded. What is not recorded is left out, or,
+ * where the picture needs a line to hold together, drawn in with a light pen; a figure is never guessed.
+ *
+ * @param id unique on the page
+ * @param title of the picture
+ * @param description the picture in words, for those who do not see it
+ * @param wide for pages from 860 px
+ * @param narrow for smaller ones
+ * @param figures the same numbers as a table
+ * @param unscaled true when the sketch carries no dimension
+ */
+public record SideView(
+        String id, String title, String description, Sheet wide, Sheet narrow, List<Figure> figures, boolean unscaled) {
+
+    public SideView {
+        figures = List.copyOf(figures);
+    }
+
+    /** The side view of a dimension set. */
+    public static SideView of(DimensionSet dimensions, SideViewOptions options) {
+        Vehicle vehicle = Vehicle.of(dimensions);
+        List<Figure> figures = new Figures(dimensions, Marking.of(options)).table();
+        return new SideView(
+                options.id(),
+                options.title(),
+                Description.of(vehicle, figures),
+                new Draughtsman(vehicle, options, Format.WIDE).sheet(),
+                new Draughtsman(vehicle, options, Format.NARROW).sheet(),
+                figures,
+                vehicle.unscaled());
+    }
+
+    /** The vehicle alone, small: less than 4 KB as SVG. */
+    public static Sheet thumbnail(DimensionSet dimensions) {
+        return new Draughtsman(Vehicle.of(dimensions), SideViewOptions.of("t", ""), Format.THUMBNAIL).sheet();
+    }
+
+    public String titleId() {
+        return id + "-title";
+    }
+
+    public String descriptionId() {
+        return id + "-description";
+    }
+
+    /** Both ids, as a label refers to them. */
+    public String labelledBy() {
+        return titleId() + " " + descriptionId();
+    }
+}

@@ -1,0 +1,199 @@
+package studio.stancebook.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.quantity.Interval;
+import studio.stancebook.quantity.NumberText;
+
+/** Places everything on one strip. */
+final class StripLayout {
+
+    private static final int BINS = 100;
+    private static final double PROFILE_PX = 18;
+    private static final double AXIS_PX = 34;
+
+    private final StripReading reading;
+    private final StripScale scale;
+
+    StripLayout(StripReading reading) {
+        this.reading = reading;
+        this.scale = StripScale.of(reading);
+    }
+
+    BandStrip strip() {
+        boolean dense = reading.ticks().size() > BandStrip.MOST_TICKS;
+        boolean named = !dense && reading.ticks().stream().anyMatch(tick -> tick.name() != null);
+        Double value = reading.value();
+        Double median = reading.median();
+        return new BandStrip(
+                reading,
+                band(),
+                edges(),
+                dense || named ? "" : rug(),
+                named ? ticks() : List.of(),
+                dense ? density() : "",
+                median == null ? null : x(median),
+                value == null ? null : span(value - 2 * reading.uncertainty(), value + 2 * reading.uncertainty()),
+                tie(),
+                reading.earlier().stream().map(this::percent).toList(),
+                value == null ? "2.4" : percent(value),
+                beyond(),
+                words());
+    }
+
+    private String x(double value) {
+        return NumberText.plain(scale.at(value), 1);
+    }
+
+    private String percent(double value) {
+        return NumberText.plain(scale.at(value) / 10, 2);
+    }
+
+    private BandStrip.Span span(double from, double to) {
+        double left = scale.at(from);
+        double right = scale.at(to);
+        return new BandStrip.Span(
+                NumberText.plain(left, 1), NumberText.plain(Math.max(right - left, 0), 1), NumberText.plain(right, 1));
+    }
+
+    private BandStrip.@Nullable Span band() {
+        Double lower = reading.lower();
+        Double upper = reading.upper();
+        if (lower == null && upper == null) {
+            return null;
+        }
+        return span(lower == null ? scale.from() : lower, upper == null ? scale.to() : upper);
+    }
+
+    private List<BandStrip.Span> edges() {
+        List<BandStrip.Span> edges = new ArrayList<>();
+        for (Interval edge : intervals(reading.lowerEdge(), reading.upperEdge())) {
+            edges.add(span(Math.max(edge.lower(), scale.from()), Math.min(edge.upper(), scale.to())));
+        }
+        return edges;
+    }
+
+    private static List<Interval> intervals(@Nullable Interval lower, @Nullable Interval upper) {
+        List<Interval> present = new ArrayList<>();
+        if (lower != null) {
+            present.add(lower);
+        }
+        if (upper != null) {
+            present.add(upper);
+        }
+        return present;
+    }
+
+    private String rug() {
+        StringBuilder path = new StringBuilder();
+        for (StripTick tick : reading.ticks()) {
+            if (scale.shows(tick.value())) {
+                path.append('M').append(x(tick.value())).append(" 26V34");
+            }
+        }
+        return path.toString();
+    }
+
+    private List<BandStrip.PlacedTick> ticks() {
+        List<BandStrip.PlacedTick> placed = new ArrayList<>();
+        for (StripTick tick : reading.ticks()) {
+            if (scale.shows(tick.value())) {
+                String name = tick.name() == null ? "" : Lettering.writable(tick.name()) + " ";
+                placed.add(new BandStrip.PlacedTick(x(tick.value()), name + text(tick.value()), tick.href()));
+            }
+        }
+        return placed;
+    }
+
+    /** A profile of how many lie in each hundredth of the strip, the fullest as high as it gets. */
+    private String density() {
+        int[] counts = new int[BINS];
+        int most = 1;
+        for (StripTick tick : reading.ticks()) {
+            if (scale.shows(tick.value())) {
+                int bin = (int) Math.min(BINS - 1, scale.at(tick.value()) / StripScale.WIDTH * BINS);
+                most = Math.max(most, ++counts[bin]);
+            }
+        }
+        StringBuilder path = new StringBuilder("M0 34");
+        for (int i = 0; i < BINS; i++) {
+            String top = NumberText.plain(AXIS_PX - PROFILE_PX * counts[i] / most, 1);
+            path.append('V').append(top).append('H').append((i + 1) * (int) StripScale.WIDTH / BINS);
+        }
+        return path.append("V34Z").toString();
+    }
+
+    private BandStrip.@Nullable Span tie() {
+        Double value = reading.value();
+        Double lower = reading.lower();
+        Double upper = reading.upper();
+        return switch (reading.verdict()) {
+            case OUTSIDE_LOW -> value == null || lower == null ? null : span(value, lower);
+            case OUTSIDE_HIGH -> value == null || upper == null ? null : span(upper, value);
+            default -> null;
+        };
+    }
+
+    private BandStrip.Beyond beyond() {
+        int below = 0;
+        int above = 0;
+        for (StripTick tick : reading.ticks()) {
+            below += tick.value() < scale.from() ? 1 : 0;
+            above += tick.value() > scale.to() ? 1 : 0;
+        }
+        return new BandStrip.Beyond(below, above);
+    }
+
+    private String text(double value) {
+        return NumberText.fixed(value, reading.decimals()) + reading.unit();
+    }
+
+    private StripWords words() {
+        Double value = reading.value();
+        Double lower = reading.lower();
+        Double upper = reading.upper();
+        Double median = reading.median();
+        return new StripWords(
+                value == null ? "–" : text(value),
+                lower == null ? "" : text(lower),
+                lower == null ? "0" : percent(lower),
+                upper == null ? "" : text(upper),
+                upper == null ? "100" : percent(upper),
+                value == null ? "" : spread(2 * reading.uncertainty()),
+                median == null ? "" : text(median),
+                description());
+    }
+
+    private String description() {
+        List<String> parts = new ArrayList<>();
+        Double value = reading.value();
+        Double lower = reading.lower();
+        Double upper = reading.upper();
+        Double median = reading.median();
+        parts.add(reading.name() + (value == null ? "" : " " + text(value)));
+        parts.add(Phrases.of("drawing.verdict." + reading.verdict().key()));
+        if (value != null && reading.uncertainty() > 0) {
+            parts.add(Phrases.of("drawing.strip.uncertainty", spread(2 * reading.uncertainty())));
+        }
+        if (lower != null && upper != null) {
+            parts.add(Phrases.of("drawing.strip.band", text(lower), text(upper)));
+        } else if (lower != null) {
+            parts.add(Phrases.of("drawing.strip.band.from", text(lower)));
+        } else if (upper != null) {
+            parts.add(Phrases.of("drawing.strip.band.to", text(upper)));
+        }
+        if (!reading.ticks().isEmpty()) {
+            parts.add(Phrases.of(
+                    "drawing.strip.class", Integer.toString(reading.ticks().size())));
+        }
+        if (median != null) {
+            parts.add(Phrases.of("drawing.strip.median", text(median)));
+        }
+        return String.join("; ", parts);
+    }
+
+    private String spread(double value) {
+        return NumberText.fixed(value, reading.decimals() + 1) + reading.unit();
+    }
+}

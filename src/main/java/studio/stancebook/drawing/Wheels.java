@@ -1,0 +1,66 @@
+package studio.stancebook.drawing;
+
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.geometry.Point;
+
+/** Tyres with rim, sidewall and contact. */
+final class Wheels {
+
+    private static final int SPOKES = 5;
+
+    private final Vehicle vehicle;
+    private final Film film;
+    private final Marking marking;
+    private final int decimals;
+
+    Wheels(Vehicle vehicle, Film film, Marking marking, int decimals) {
+        this.vehicle = vehicle;
+        this.film = film;
+        this.marking = marking;
+        this.decimals = decimals;
+    }
+
+    void draw(boolean spoked) {
+        for (Axle axle : Axle.values()) {
+            vehicle.tyre(axle).ifPresent(tyre -> wheel(tyre, spoked));
+        }
+    }
+
+    private void wheel(Tyre tyre, boolean spoked) {
+        String pen = marking.pen("tyre", Part.TYRES);
+        if (tyre.halfContact() > 0) {
+            film.stroke(Film.Leaf.WHEELS, pen, flattened(tyre));
+        } else {
+            film.disc(Film.Leaf.WHEELS, pen, tyre.centre(), tyre.radius());
+        }
+        Double rim = tyre.rimRadius();
+        if (rim != null) {
+            film.disc(Film.Leaf.WHEELS, marking.pen("rim", Part.TYRES), tyre.centre(), rim);
+        }
+        if (spoked && rim != null) {
+            film.disc(Film.Leaf.WHEELS, "hub", tyre.centre(), 0.16 * rim);
+            film.stroke(Film.Leaf.WHEELS, "hub", spokes(tyre, rim));
+        }
+    }
+
+    /** A loaded tyre: its free circle cut off by the ground. */
+    private PathData flattened(Tyre tyre) {
+        double half = tyre.halfContact();
+        return new PathData(decimals)
+                .moveTo(tyre.x() - half, 0)
+                .arcTo(tyre.radius(), true, true, new Point(tyre.x() + half, 0))
+                .close();
+    }
+
+    private PathData spokes(Tyre tyre, double rim) {
+        PathData path = new PathData();
+        for (int i = 0; i < SPOKES; i++) {
+            double angle = 90 + 360.0 * i / SPOKES;
+            for (int side = -1; side <= 1; side += 2) {
+                path.moveTo(Vector.atDeg(angle + side * 38).times(0.16 * rim).from(tyre.centre()));
+                path.lineTo(Vector.atDeg(angle + side * 7).times(0.90 * rim).from(tyre.centre()));
+            }
+        }
+        return path;
+    }
+}

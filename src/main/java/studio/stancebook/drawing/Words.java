@@ -1,0 +1,27 @@
+package studio.stancebook.drawing;
+
+import studio.stancebook.quantity.NumberText;
+
+/**
+ * A line of text.
+ *
+ * @param cls its classes, the first of which names the lettering
+ * @param x of the anchor, mm
+ * @param y of the base line, mm, downwards
+ * @param anchor {@code start}, {@code middle} or {@code end}
+ * @param text what is written; characters that XML does not allow are dropped
+ */
+public record Words(String cls, double x, double y, String anchor, String text) {
+
+    public Words {
+        text = Lettering.writable(text);
+    }
+
+    public String tx() {
+        return NumberText.plain(x, 1);
+    }
+
+    public String ty() {
+        return NumberText.plain(y, 1);
+    }
+}
