@@ -42,7 +42,8 @@ final class NormalEdge {
     /** The a for which mu + k sigma lies below mean + a s with probability {@code confidence}. */
     double factor(double confidence) {
         IncreasingFunction shortfall = a -> at(a, 1 - confidence);
-        return shortfall.rootNear(k, (1 + Math.abs(k)) / rootN);
+        double error = Math.sqrt(1 / (rootN * rootN) + k * k / (2 * nu));
+        return shortfall.rootNear(k + StandardNormal.quantile(confidence) * error, error / 4);
     }
 
     /** What is wanted less P(mean + a s &lt;= mu + k sigma), which falls as a grows. */
