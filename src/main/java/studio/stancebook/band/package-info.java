@@ -1,0 +1,14 @@
+/**
+ * Bands of a class and the verdicts that a side view gets against them.
+ *
+ * <p>Vocabulary: a <em>band</em> is the range of a measure that a studio holds to be right for a segment; setting it
+ * makes a <em>version</em>, and the old versions stay; an <em>assessment</em> is the list of <em>findings</em>, one for
+ * each measure, each with its <em>verdict</em>; a <em>single move</em> is the change of one recorded value, all others
+ * held, that brings a measure to the edge of its band.
+ */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry", "dimension", "measure"})
+package studio.stancebook.band;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
