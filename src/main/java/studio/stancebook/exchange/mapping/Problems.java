@@ -1,0 +1,59 @@
+package studio.stancebook.exchange.mapping;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects the problems of one row, and knows what becomes of an optional value that cannot be read. */
+public final class Problems {
+
+    private final long row;
+    private final boolean partial;
+    private final List<RowProblem> found = new ArrayList<>();
+
+    /**
+     * @param row the number of the row
+     * @param partial true when an optional value is left out with a query, false when it keeps the row out
+     */
+    public Problems(long row, boolean partial) {
+        this.row = row;
+        this.partial = partial;
+    }
+
+    /** The number of the row. */
+    public long row() {
+        return row;
+    }
+
+    /** A problem that keeps the row out. */
+    public void error(String column, String value, String message) {
+        add(column, value, message, Severity.ERROR);
+    }
+
+    /** A question about a row that comes in. */
+    public void query(String column, String value, String message) {
+        add(column, value, message, Severity.QUERY);
+    }
+
+    /** An optional value that cannot be had: left out with a query, or the row stays out. */
+    public void unreadable(String column, String value, String message) {
+        if (partial) {
+            query(column, value, message + " Left out.");
+        } else {
+            error(column, value, message);
+        }
+    }
+
+    private void add(String column, String value, String message, Severity severity) {
+        found.add(new RowProblem(row, column, value, message, severity));
+    }
+
+    /** True when the row stays out. */
+    public boolean anyError() {
+        return found.stream().anyMatch(RowProblem::error);
+    }
+
+    /** What was found so far, in order. */
+    public List<RowProblem> found() {
+        return List.copyOf(found);
+    }
+}
