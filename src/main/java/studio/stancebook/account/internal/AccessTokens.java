@@ -33,4 +33,8 @@ interface AccessTokens extends Repository<AccessToken, Long> {
     @Modifying
     @Query("delete from AccessToken t where t.id = :id and t.person.id = :personId")
     int revoke(long id, long personId);
+
+    @Modifying
+    @Query("delete from AccessToken t where t.person.id = :personId")
+    void revokeAll(long personId);
 }

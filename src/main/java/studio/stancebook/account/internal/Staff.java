@@ -21,11 +21,13 @@ import studio.stancebook.problem.NotFound;
 public class Staff {
 
     private final People people;
+    private final AccessTokens tokens;
     private final PasswordEncoder passwords;
     private final Clock clock;
 
-    Staff(People people, PasswordEncoder passwords, Clock clock) {
+    Staff(People people, AccessTokens tokens, PasswordEncoder passwords, Clock clock) {
         this.people = people;
+        this.tokens = tokens;
         this.passwords = passwords;
         this.clock = clock;
     }
@@ -98,15 +100,16 @@ public class Staff {
         return people.saveAndFlush(person).entry();
     }
 
-    /** Gives a person another password; whoever is signed in with the old one is out. */
+    /** Gives a person another password; whoever came in with the old one is out, and so are the person's tokens. */
     public void resetPassword(long id, @Nullable String newPassword) {
         PersonChecks checks = new PersonChecks();
         String password = checks.password("password", newPassword);
         checks.refuseIfAny();
         setPassword(find(id), password);
+        tokens.revokeAll(id);
     }
 
-    /** Lets a person replace their own password, knowing the current one. */
+    /** Lets a person replace their own password, knowing the current one; their other sign-ins are over, their tokens stay. */
     public Credentials changeOwnPassword(SignedIn who, @Nullable String current, @Nullable String newPassword) {
         Person person = find(who.personId());
         PersonChecks checks = new PersonChecks();

@@ -11,6 +11,7 @@ import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.HandlerExceptionResolver;
+import studio.stancebook.problem.Refusal;
 
 /** Hands refusals of the API's filter chain to whatever renders the refusals of its controllers, so that both look alike. */
 @Component
@@ -25,6 +26,10 @@ class ApiRefusals implements AuthenticationEntryPoint, AccessDeniedHandler {
     @Override
     public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException exception)
             throws IOException {
+        if (exception.getCause() instanceof Refusal refusal) {
+            render(request, response, refusal, refusal.type().status());
+            return;
+        }
         response.setHeader(HttpHeaders.WWW_AUTHENTICATE, challenge(request));
         render(request, response, exception, HttpServletResponse.SC_UNAUTHORIZED);
     }

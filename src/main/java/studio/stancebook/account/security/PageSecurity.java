@@ -1,14 +1,19 @@
 package studio.stancebook.account.security;
 
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
+import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.config.annotation.web.configurers.FormLoginConfigurer;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
@@ -24,7 +29,15 @@ import studio.stancebook.account.internal.Staff;
 class PageSecurity {
 
     static final String[] OPEN_TO_ALL = {
-        "/sign-in", "/setup", "/theme", "/error", "/assets/**", "/webjars/**", "/favicon.ico", "/actuator/health"
+        "/sign-in",
+        "/setup",
+        "/theme",
+        "/problems/*",
+        "/error",
+        "/assets/**",
+        "/webjars/**",
+        "/favicon.ico",
+        "/actuator/health"
     };
 
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
@@ -38,8 +51,9 @@ class PageSecurity {
                 .formLogin(PageSecurity::signIn)
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
                 .requestCache(cache -> cache.requestCache(wantedPages()))
-                .exceptionHandling(handling ->
-                        handling.defaultAuthenticationEntryPointFor(new SignInInstead("/sign-in"), PART_OF_PAGE))
+                .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
+                                new SignInInstead("/sign-in"), PART_OF_PAGE)
+                        .accessDeniedHandler(PageSecurity::deny))
                 .addFilterBefore(new StillWelcome(staff), AuthorizationFilter.class)
                 .headers(SecurityHeaders::forPages)
                 .build();
@@ -62,6 +76,13 @@ class PageSecurity {
                 .usernameParameter("email")
                 .passwordParameter("password")
                 .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
+    }
+
+    /** Leaves the reason for the error page, which has other words for a form without its token. */
+    private static void deny(HttpServletRequest request, HttpServletResponse response, AccessDeniedException reason)
+            throws IOException {
+        request.setAttribute(WebAttributes.ACCESS_DENIED_403, reason);
+        response.sendError(HttpServletResponse.SC_FORBIDDEN);
     }
 
     /** Remembers the page that somebody wanted before signing in: whole pages only, their addresses unchanged. */

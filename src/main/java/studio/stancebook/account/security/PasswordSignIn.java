@@ -3,8 +3,10 @@ package studio.stancebook.account.security;
 import org.springframework.security.authentication.AccountStatusUserDetailsChecker;
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
 import org.springframework.security.core.Authentication;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
 
@@ -17,12 +19,29 @@ import studio.stancebook.account.SignedIn;
 @Component
 class PasswordSignIn extends DaoAuthenticationProvider {
 
-    PasswordSignIn(PersonLookup people, PasswordEncoder passwords) {
+    private final Attempts attempts;
+
+    PasswordSignIn(PersonLookup people, PasswordEncoder passwords, Attempts attempts) {
         super(people);
+        this.attempts = attempts;
         setPasswordEncoder(passwords);
         setUserDetailsPasswordService(people);
         setPreAuthenticationChecks(person -> {});
         setPostAuthenticationChecks(new AccountStatusUserDetailsChecker());
+    }
+
+    @Override
+    public Authentication authenticate(Authentication claim) {
+        String machine = machine(claim);
+        attempts.check(claim.getName(), machine);
+        try {
+            Authentication proven = super.authenticate(claim);
+            attempts.succeeded(claim.getName(), machine);
+            return proven;
+        } catch (AuthenticationException refused) {
+            attempts.failed(claim.getName(), machine);
+            throw refused;
+        }
     }
 
     /** The principal is a {@link SignedIn}, which holds no password and may be kept in a session. */
@@ -31,5 +50,9 @@ class PasswordSignIn extends DaoAuthenticationProvider {
             Object principal, Authentication authentication, UserDetails user) {
         SignedIn signedIn = ((PersonDetails) user).credentials().signedIn();
         return super.createSuccessAuthentication(signedIn, authentication, user);
+    }
+
+    private static String machine(Authentication claim) {
+        return claim.getDetails() instanceof WebAuthenticationDetails details ? details.getRemoteAddress() : "unknown";
     }
 }

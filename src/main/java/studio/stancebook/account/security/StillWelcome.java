@@ -11,11 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.FactorGrantedAuthority;
-import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 import studio.stancebook.account.SignedIn;
@@ -75,8 +73,6 @@ final class StillWelcome extends OncePerRequestFilter {
         before.getAuthorities().stream()
                 .filter(FactorGrantedAuthority.class::isInstance)
                 .forEach(authorities::add);
-        SecurityContext context = SecurityContextHolder.createEmptyContext();
-        context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(who, null, authorities));
-        SecurityContextHolder.setContext(context);
+        SecurityContextHolder.setContext(Renewal.context(who, authorities));
     }
 }

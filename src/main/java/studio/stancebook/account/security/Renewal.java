@@ -1,0 +1,38 @@
+package studio.stancebook.account.security;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.GrantedAuthority;
+import org.springframework.security.core.authority.FactorGrantedAuthority;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
+import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+
+/** Keeps a person signed in who has just given a new password, while all their other sign-ins end. */
+@Component
+public class Renewal {
+
+    private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
+
+    /** Signs a person in anew, as of now and under another session id. */
+    public void renew(SignedIn who, HttpServletRequest request, HttpServletResponse response) {
+        List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
+        authorities.add(FactorGrantedAuthority.fromAuthority(FactorGrantedAuthority.PASSWORD_AUTHORITY));
+        request.changeSessionId();
+        SecurityContext context = context(who, authorities);
+        SecurityContextHolder.setContext(context);
+        contexts.saveContext(context, request, response);
+    }
+
+    static SecurityContext context(SignedIn who, List<GrantedAuthority> authorities) {
+        SecurityContext context = SecurityContextHolder.createEmptyContext();
+        context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(who, null, authorities));
+        return context;
+    }
+}
