@@ -30,11 +30,11 @@ public final class StudioBrowser {
             .cookieHandler(cookies)
             .followRedirects(HttpClient.Redirect.NEVER)
             .build();
-    private final URI address;
+    private final String address;
 
     /** @param address of the server, such as {@code http://localhost:8080} */
     public StudioBrowser(String address) {
-        this.address = URI.create(address);
+        this.address = address;
     }
 
     /** Opens a page. */
@@ -86,7 +86,7 @@ public final class StudioBrowser {
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(address.resolve(path)).header("Accept", "text/html");
+        return HttpRequest.newBuilder(URI.create(address + path)).header("Accept", "text/html,*/*;q=0.8");
     }
 
     private HttpResponse<String> send(HttpRequest.Builder request) {

@@ -1,19 +1,24 @@
 package studio.stancebook.account.web;
 
+import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.security.web.WebAttributes;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.bind.annotation.ResponseStatus;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.security.TooManyAttempts;
 
 /** Where people sign in. */
 @Controller
 class SignInPage {
+
+    private static final String VIEW = "account/sign-in";
 
     @GetMapping("/sign-in")
     String show(
@@ -25,15 +30,20 @@ class SignInPage {
         }
         model.addAttribute("email", "");
         model.addAttribute("left", left != null);
-        return "account/sign-in";
+        return VIEW;
     }
 
     /** Forwarded to by the filter that found address and password wanting; the address typed is kept. */
     @PostMapping("/sign-in/refused")
-    @ResponseStatus(HttpStatus.FORBIDDEN)
-    String refused(@RequestParam(name = "email", defaultValue = "") String email, Model model) {
+    String refused(
+            @RequestParam(name = "email", defaultValue = "") String email,
+            @RequestAttribute(name = WebAttributes.AUTHENTICATION_EXCEPTION, required = false) @Nullable Exception why,
+            HttpServletResponse response,
+            Model model) {
+        boolean tooMany = why instanceof TooManyAttempts;
+        response.setStatus((tooMany ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.FORBIDDEN).value());
         model.addAttribute("email", email);
-        model.addAttribute("refused", true);
-        return "account/sign-in";
+        model.addAttribute("refusal", tooMany ? "account.sign-in.too-many" : "account.sign-in.refused");
+        return VIEW;
     }
 }

@@ -1,0 +1,98 @@
+package studio.stancebook.account.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.Credentials;
+import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.security.Renewal;
+import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Impossible;
+
+/** A person's own account: password and tokens. */
+@Controller
+@RequestMapping("/account")
+class AccountPage {
+
+    private static final String HERE = "redirect:/account";
+
+    private final Staff staff;
+    private final TokenDesk desk;
+    private final Renewal renewal;
+    private final RoleWords roles;
+
+    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles) {
+        this.staff = staff;
+        this.desk = desk;
+        this.renewal = renewal;
+        this.roles = roles;
+    }
+
+    @GetMapping
+    String show(@AuthenticationPrincipal SignedIn who, Model model) {
+        return page(who, "", FieldErrors.none(), model);
+    }
+
+    @PostMapping("/password")
+    String changePassword(
+            @AuthenticationPrincipal SignedIn who,
+            @RequestParam(name = "currentPassword", required = false) @Nullable String current,
+            @RequestParam(name = "newPassword", required = false) @Nullable String wanted,
+            Model model,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        try {
+            Credentials now = staff.changeOwnPassword(who, current, wanted);
+            renewal.renew(now.signedIn(), request, response);
+        } catch (Impossible refusal) {
+            response.setStatus(refusal.type().status());
+            return page(who, "", FieldErrors.of(refusal, "newPassword"), model);
+        }
+        redirect.addFlashAttribute("notice", "account.password.changed");
+        return HERE;
+    }
+
+    /** Shows the secret in the answer itself, so that it is kept nowhere, not even in the session until the next page. */
+    @PostMapping("/tokens")
+    String issueToken(
+            @AuthenticationPrincipal SignedIn who,
+            @RequestParam(name = "name", required = false) @Nullable String name,
+            Model model,
+            HttpServletResponse response) {
+        try {
+            model.addAttribute("issued", desk.issue(who, name));
+            return page(who, "", FieldErrors.none(), model);
+        } catch (Impossible refusal) {
+            response.setStatus(refusal.type().status());
+            return page(who, name, FieldErrors.of(refusal, "name"), model);
+        }
+    }
+
+    @PostMapping("/tokens/{id}/revoke")
+    String revokeToken(@AuthenticationPrincipal SignedIn who, @PathVariable long id, RedirectAttributes redirect) {
+        desk.revoke(who, id);
+        redirect.addFlashAttribute("notice", "account.token.revoked");
+        return HERE;
+    }
+
+    private String page(SignedIn who, @Nullable String tokenName, FieldErrors errors, Model model) {
+        model.addAttribute("who", who);
+        model.addAttribute("role", roles.byKey().get(who.role().key()));
+        model.addAttribute("tokens", desk.list(who));
+        model.addAttribute("tokenName", tokenName);
+        model.addAttribute("errors", errors);
+        return "account/account";
+    }
+}
