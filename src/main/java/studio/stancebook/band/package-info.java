@@ -7,7 +7,19 @@
  * held, that brings a measure to the edge of its band.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry", "dimension", "measure"})
+@ApplicationModule(
+        allowedDependencies = {
+            "quantity",
+            "problem",
+            "tyre",
+            "geometry",
+            "statistics",
+            "dimension",
+            "measure",
+            "catalogue",
+            "account",
+            "drawing"
+        })
 package studio.stancebook.band;
 
 import org.jspecify.annotations.NullMarked;

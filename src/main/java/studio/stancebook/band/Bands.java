@@ -1,0 +1,216 @@
+package studio.stancebook.band;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.band.internal.BandComputer;
+import studio.stancebook.band.internal.StoredBand;
+import studio.stancebook.band.internal.StoredBands;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.PreconditionRequired;
+import studio.stancebook.problem.Stale;
+
+/** The bands of all segments, with every version there was; who may set them is the caller's to check. */
+@Component
+@Transactional
+public class Bands {
+
+    /** Most characters of a reason. */
+    public static final int MOST_REASON = 500;
+
+    private final StoredBands stored;
+    private final BandComputer computer;
+    private final Segments segments;
+    private final StudioMeasures measures;
+    private final Clock clock;
+
+    Bands(StoredBands stored, BandComputer computer, Segments segments, StudioMeasures measures, Clock clock) {
+        this.stored = stored;
+        this.computer = computer;
+        this.segments = segments;
+        this.measures = measures;
+        this.clock = clock;
+    }
+
+    /**
+     * The newest version for each measure of the studio that ever had a band here, withdrawn ones included, in the order
+     * of the registry.
+     *
+     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     */
+    @Transactional(readOnly = true)
+    public List<Band> newest(String segment) {
+        Map<String, StoredBand> byMeasure = stored.newest(segments.get(segment).id()).stream()
+                .collect(Collectors.toMap(StoredBand::measure, Function.identity()));
+        return measures.current().all().stream()
+                .flatMap(measure -> Optional.ofNullable(byMeasure.get(measure.key())).stream())
+                .map(band -> band.band(segment))
+                .toList();
+    }
+
+    /** The bands in force, by measure. */
+    @Transactional(readOnly = true)
+    public Map<String, Band> current(String segment) {
+        Map<String, Band> current = new LinkedHashMap<>();
+        newest(segment).stream().filter(Band::inForce).forEach(band -> current.put(band.measure(), band));
+        return current;
+    }
+
+    /** What an assessment in this segment takes. */
+    @Transactional(readOnly = true)
+    public Map<String, AppliedBand> applied(String segment) {
+        Map<String, AppliedBand> applied = new LinkedHashMap<>();
+        newest(segment).forEach(band -> {
+            AppliedBand taken = band.applied();
+            if (taken != null) {
+                applied.put(band.measure(), taken);
+            }
+        });
+        return applied;
+    }
+
+    /** The newest version; empty when no band was ever set. */
+    @Transactional(readOnly = true)
+    public Optional<Band> find(String segment, String measure) {
+        long segmentId = segments.get(segment).id();
+        String key = measures.current().get(measure).key();
+        return newestOf(segmentId, key).map(band -> band.band(segment));
+    }
+
+    /** @throws NoSuchBand if no band was ever set */
+    @Transactional(readOnly = true)
+    public Band get(String segment, String measure) {
+        return find(segment, measure).orElseThrow(() -> new NoSuchBand(segment, measure));
+    }
+
+    /** All versions, newest first; none when no band was ever set. */
+    @Transactional(readOnly = true)
+    public List<Band> history(String segment, String measure) {
+        long segmentId = segments.get(segment).id();
+        String key = measures.current().get(measure).key();
+        return stored.findBySegmentIdAndMeasureOrderByVersionDesc(segmentId, key).stream()
+                .map(band -> band.band(segment))
+                .toList();
+    }
+
+    /** What a band would be if it were set now. */
+    @Transactional(readOnly = true)
+    public BandTrial trial(String segment, String measure, BandSetting setting) {
+        return computer.trial(segment, measures.current().get(measure).key(), setting);
+    }
+
+    /**
+     * Sets a band: a new version, computed on the class as it is now.
+     *
+     * @param reason may be empty but for a rule, at most {@value #MOST_REASON} characters
+     * @param expected the newest version; null only where there is none
+     * @throws ImpossibleBand if the class gives no such band
+     * @throws PreconditionRequired if there is a version and none was expected
+     * @throws Stale if another version is the newest
+     * @throws studio.stancebook.measure.UnknownMeasure if there is no such measure
+     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     */
+    public Band set(
+            String segment,
+            String measure,
+            BandSetting setting,
+            String reason,
+            @Nullable ExpectedVersion expected,
+            String by) {
+        BandTrial trial = trial(segment, measure, setting);
+        if (!trial.possible()) {
+            throw new ImpossibleBand(trial.explanation());
+        }
+        return add(
+                segment,
+                measure,
+                expected,
+                version -> new Band(
+                        segment,
+                        measure,
+                        version,
+                        setting,
+                        trial.range(),
+                        trial.explanation(),
+                        checked(reason),
+                        trial.classRevision(),
+                        clock.instant(),
+                        by));
+    }
+
+    /**
+     * Withdraws a band: a new version that says there is none.
+     *
+     * @param reason 1 to {@value #MOST_REASON} characters
+     * @param expected the newest version; null only where there is none
+     */
+    public Band withdraw(String segment, String measure, String reason, @Nullable ExpectedVersion expected, String by) {
+        if (reason.isBlank()) {
+            throw Impossible.ofField("reason", "reason is missing; a withdrawal says why.");
+        }
+        long revision = segments.get(segment).revision();
+        String key = measures.current().get(measure).key();
+        return add(
+                segment,
+                key,
+                expected,
+                version -> new Band(
+                        segment,
+                        key,
+                        version,
+                        null,
+                        null,
+                        "Withdrawn.",
+                        checked(reason),
+                        revision,
+                        clock.instant(),
+                        by));
+    }
+
+    private Band add(
+            String segment, String measure, @Nullable ExpectedVersion expected, Function<Integer, Band> newVersion) {
+        long segmentId = segments.get(segment).id();
+        int newest = newestOf(segmentId, measure).map(StoredBand::version).orElse(0);
+        check(newest, expected);
+        Band band = newVersion.apply(newest + 1);
+        try {
+            return stored.saveAndFlush(new StoredBand(segmentId, band)).band(segment);
+        } catch (DataIntegrityViolationException setMeanwhile) {
+            throw new Stale("The band was set by somebody else at the same moment: read it again.");
+        }
+    }
+
+    private static void check(int newest, @Nullable ExpectedVersion expected) {
+        if (expected != null) {
+            expected.check(newest, "band");
+        } else if (newest > 0) {
+            throw new PreconditionRequired("There is a band already, at version " + newest
+                    + ": send If-Match with its ETag, so that nobody's change is overwritten.");
+        }
+    }
+
+    private static String checked(String reason) {
+        String text = reason.strip();
+        if (text.length() > MOST_REASON || text.chars().anyMatch(Character::isISOControl)) {
+            throw Impossible.ofField(
+                    "reason",
+                    "A reason has at most " + MOST_REASON + " characters on one line, not " + text.length() + ".");
+        }
+        return text;
+    }
+
+    private Optional<StoredBand> newestOf(long segmentId, String measure) {
+        return stored.findFirstBySegmentIdAndMeasureOrderByVersionDesc(segmentId, measure);
+    }
+}

@@ -1,0 +1,137 @@
+package studio.stancebook.band;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.band.VerdictLine.MoveLine;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.measure.MeasureUnit;
+import studio.stancebook.quantity.Interval;
+
+/** Writes an assessment as flat lines and reads it back; what is read is what was written. */
+public final class VerdictLines {
+
+    private VerdictLines() {}
+
+    public static List<VerdictLine> of(Assessment assessment) {
+        return assessment.findings().stream().map(VerdictLines::line).toList();
+    }
+
+    public static Assessment read(List<VerdictLine> lines) {
+        return new Assessment(lines.stream().map(VerdictLines::finding).toList());
+    }
+
+    private static VerdictLine line(Finding finding) {
+        AppliedBand band = finding.band();
+        Verdict.Outside outside = finding.verdict() instanceof Verdict.Outside o ? o : null;
+        Verdict.NotMeasurable none = finding.verdict() instanceof Verdict.NotMeasurable n ? n : null;
+        return new VerdictLine(
+                finding.measure(),
+                finding.name(),
+                finding.unit().key(),
+                finding.decimals(),
+                finding.value(),
+                finding.uncertainty(),
+                band == null ? null : finite(band.limits().lower()),
+                band == null ? null : finite(band.limits().upper()),
+                band == null ? null : band.version(),
+                finding.verdict().key(),
+                outside == null ? null : outside.by(),
+                outside == null ? null : boxed(outside.byBandWidths()),
+                outside == null ? List.of() : moves(outside),
+                none == null ? List.of() : none.missing(),
+                none == null ? null : none.reason(),
+                finding.notes());
+    }
+
+    private static List<MoveLine> moves(Verdict.Outside outside) {
+        return outside.singleMoves().stream()
+                .map(move -> new MoveLine(
+                        move.variable().key(),
+                        move.change(),
+                        move.variable().label(),
+                        move.variable().unit().symbol(),
+                        move.share()))
+                .toList();
+    }
+
+    private static @Nullable Double finite(double limit) {
+        return Double.isInfinite(limit) ? null : limit;
+    }
+
+    private static @Nullable Double boxed(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+
+    private static Finding finding(VerdictLine line) {
+        return new Finding(
+                line.measure(),
+                line.name(),
+                unit(line.unit()),
+                line.decimals(),
+                line.value(),
+                line.uncertainty(),
+                band(line),
+                verdict(line),
+                line.notes());
+    }
+
+    private static MeasureUnit unit(String key) {
+        return Arrays.stream(MeasureUnit.values())
+                .filter(unit -> unit.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no unit " + key));
+    }
+
+    private static @Nullable AppliedBand band(VerdictLine line) {
+        Integer version = line.bandVersion();
+        Double lower = line.lower();
+        Double upper = line.upper();
+        return version == null
+                ? null
+                : new AppliedBand(
+                        version,
+                        new Interval(
+                                lower == null ? Double.NEGATIVE_INFINITY : lower,
+                                upper == null ? Double.POSITIVE_INFINITY : upper));
+    }
+
+    private static Verdict verdict(VerdictLine line) {
+        return switch (kind(line.verdict())) {
+            case INSIDE -> new Verdict.Inside();
+            case TOO_CLOSE -> new Verdict.TooClose();
+            case NO_BAND -> new Verdict.NoBand();
+            case NOT_MEASURABLE ->
+                new Verdict.NotMeasurable(line.reason() == null ? "" : line.reason(), line.missing());
+            case OUTSIDE_LOW -> outside(Side.LOW, line);
+            case OUTSIDE_HIGH -> outside(Side.HIGH, line);
+        };
+    }
+
+    private static Verdict.Kind kind(String key) {
+        return Arrays.stream(Verdict.Kind.values())
+                .filter(kind -> kind.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no verdict " + key));
+    }
+
+    private static Verdict outside(Side side, VerdictLine line) {
+        Double by = line.by();
+        Double byBandWidths = line.byBandWidths();
+        if (by == null) {
+            throw new IllegalArgumentException(line.measure() + " is outside, but it is not said by how much");
+        }
+        return new Verdict.Outside(
+                side,
+                by,
+                byBandWidths == null ? OptionalDouble.empty() : OptionalDouble.of(byBandWidths),
+                line.singleMoves().stream().flatMap(move -> move(move).stream()).toList());
+    }
+
+    /** A variable that there is no more is left out. */
+    private static Optional<SingleMove> move(MoveLine move) {
+        return Variable.ofKey(move.dimension()).map(variable -> new SingleMove(variable, move.change(), move.share()));
+    }
+}

@@ -1,0 +1,22 @@
+package studio.stancebook.band.internal;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+/** The versions of all bands. */
+public interface StoredBands extends Repository<StoredBand, Long> {
+
+    StoredBand saveAndFlush(StoredBand band);
+
+    /** The newest version of each measure's band. */
+    @Query("select b from StoredBand b where b.segmentId = :segmentId and b.version = (select max(o.version)"
+            + " from StoredBand o where o.segmentId = b.segmentId and o.measure = b.measure)")
+    List<StoredBand> newest(long segmentId);
+
+    Optional<StoredBand> findFirstBySegmentIdAndMeasureOrderByVersionDesc(long segmentId, String measure);
+
+    /** All versions of a band, newest first. */
+    List<StoredBand> findBySegmentIdAndMeasureOrderByVersionDesc(long segmentId, String measure);
+}

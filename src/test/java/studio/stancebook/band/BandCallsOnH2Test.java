@@ -1,0 +1,6 @@
+package studio.stancebook.band;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class BandCallsOnH2Test extends BandCallsTest {}

@@ -1,0 +1,8 @@
+package studio.stancebook.band;
+
+import studio.stancebook.OnPostgres;
+import studio.stancebook.StudioTest;
+
+@StudioTest
+@OnPostgres
+class BandCallsOnPostgresTest extends BandCallsTest {}

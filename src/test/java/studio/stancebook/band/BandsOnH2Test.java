@@ -1,0 +1,6 @@
+package studio.stancebook.band;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class BandsOnH2Test extends BandsTest {}
