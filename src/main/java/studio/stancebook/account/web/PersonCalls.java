@@ -1,11 +1,13 @@
 package studio.stancebook.account.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.net.URI;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -15,6 +17,7 @@ import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.account.internal.NewPerson;
 import studio.stancebook.account.internal.PersonChange;
@@ -51,22 +54,27 @@ class PersonCalls {
     }
 
     @GetMapping
+    @Operation(summary = "The people of the studio, by name")
     Page<PersonJson> list(Pageable page) {
         return staff.list(page).map(PersonJson::of);
     }
 
     @GetMapping("/{id}")
+    @Operation(summary = "A person")
     ResponseEntity<PersonJson> show(@PathVariable long id) {
         return answer(ResponseEntity.ok(), staff.get(id));
     }
 
     @PostMapping
+    @ResponseStatus(HttpStatus.CREATED)
+    @Operation(summary = "Add a person")
     ResponseEntity<PersonJson> add(@RequestBody NewPerson person) {
         PersonEntry added = staff.add(person);
         return answer(ResponseEntity.created(URI.create("/api/v1/people/" + added.id())), added);
     }
 
     @PutMapping("/{id}")
+    @Operation(summary = "Change name and role of a person, and whether they may sign in")
     ResponseEntity<PersonJson> change(
             @PathVariable long id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,

@@ -1,5 +1,7 @@
 package studio.stancebook.account.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.security.SecurityRequirement;
 import java.net.URI;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
@@ -38,6 +40,8 @@ class TokenCalls {
     record Issued(String token, long id) {}
 
     @PostMapping
+    @ResponseStatus(HttpStatus.CREATED)
+    @Operation(summary = "Make a token", security = @SecurityRequirement(name = "password"))
     ResponseEntity<Issued> issue(@AuthenticationPrincipal SignedIn who, @RequestBody Wish wish) {
         IssuedToken token = desk.issue(who, wish.name());
         return ResponseEntity.created(URI.create("/api/v1/tokens/" + token.id()))
@@ -45,11 +49,13 @@ class TokenCalls {
     }
 
     @GetMapping
+    @Operation(summary = "Your tokens, without their secrets")
     Page<TokenEntry> list(@AuthenticationPrincipal SignedIn who, Pageable page) {
         return desk.list(who, page);
     }
 
     @DeleteMapping("/{id}")
+    @Operation(summary = "Revoke one of your tokens")
     @ResponseStatus(HttpStatus.NO_CONTENT)
     void revoke(@AuthenticationPrincipal SignedIn who, @PathVariable long id) {
         desk.revoke(who, id);

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.Positive;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.springframework.boot.test.context.TestComponent;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.MediaType;
@@ -28,6 +29,7 @@ import studio.stancebook.problem.NotFound;
 
 /** Calls that fail in every way there is, under the API and as pages. */
 @Controller
+@TestComponent
 class Faults {
 
     enum Colour {

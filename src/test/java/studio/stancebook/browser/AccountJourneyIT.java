@@ -1,0 +1,166 @@
+package studio.stancebook.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+import studio.stancebook.account.SignedIn;
+
+/** A lead comes in, adds somebody, makes a token and looks at the API, in a real browser. */
+@StudioTest
+class AccountJourneyIT {
+
+    private static Chromium chromium;
+
+    @Autowired
+    StudioClients studio;
+
+    private final List<String> complaints = new ArrayList<>();
+    private BrowserContext context;
+
+    @BeforeAll
+    static void start() {
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+    }
+
+    @AfterEach
+    void close() {
+        context.close();
+    }
+
+    @Test
+    void goesFromTheWantedPageThroughSigningInToAToken() {
+        SignedIn lead = studio.add("journey@studio.example", "Journey Lead", Role.LEAD);
+        Page page = page(ColorScheme.LIGHT, 1280);
+
+        page.navigate(studio.address() + "/studio/people");
+        page.getByLabel("E-mail").fill(lead.email());
+        page.getByLabel("Password").fill("not the password");
+        page.keyboard().press("Enter");
+        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("do not match");
+        assertThat(page.getByLabel("E-mail").inputValue()).isEqualTo(lead.email());
+        page.getByLabel("Password").fill(StudioClients.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/studio/people");
+
+        page.getByRole(AriaRole.LINK, link("Add a person")).click();
+        page.getByLabel("Name").fill("Added In Browser");
+        page.getByLabel("E-mail").fill("added.in.browser@studio.example");
+        page.getByLabel("Role").selectOption("tutor");
+        page.getByLabel("First password").fill(StudioClients.PASSWORD);
+        page.getByRole(AriaRole.BUTTON, button("Add a person")).click();
+        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("Added In Browser is added");
+
+        page.navigate(studio.address() + "/account");
+        page.getByLabel("Name").fill("plotter");
+        page.getByRole(AriaRole.BUTTON, button("Make a token")).click();
+        String token = page.locator("code").innerText();
+        studio.withToken(token)
+                .get()
+                .uri("/api/v1/people")
+                .exchange()
+                .expectStatus()
+                .isOk();
+        page.getByRole(AriaRole.BUTTON, button("Revoke the token plotter")).click();
+        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("revoked");
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void readsTheDescriptionOfTheApi() {
+        Page page = signedIn(ColorScheme.LIGHT, 1280);
+
+        page.navigate(studio.address() + "/swagger-ui.html");
+        Locator call = page.getByText("/api/v1/tokens").first();
+        call.waitFor();
+
+        assertThat(page.title()).isEqualTo("Swagger UI");
+        assertThat(complaints).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = ColorScheme.class,
+            names = {"LIGHT", "DARK"})
+    void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme) {
+        Page page = page(scheme, 360);
+        check(page, "/sign-in");
+        check(page, "/problems/impossible");
+        signIn(page);
+        for (String path : List.of(
+                "/account",
+                "/studio/people",
+                "/studio/people/new",
+                "/studio/people/" + studio.person(Role.LEAD).personId(),
+                "/no/such/page")) {
+            check(page, path);
+        }
+    }
+
+    private void check(Page page, String path) {
+        page.navigate(studio.address() + path);
+        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
+        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+
+        assertThat(violations).as(path).extracting(Rule::getId, Rule::getHelp).isEmpty();
+        assertThat(scrolls).as("%s is wider than the window", path).isEqualTo(false);
+    }
+
+    private Page signedIn(ColorScheme scheme, int width) {
+        Page page = page(scheme, width);
+        signIn(page);
+        return page;
+    }
+
+    private void signIn(Page page) {
+        page.navigate(studio.address() + "/sign-in");
+        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
+        page.getByLabel("Password").fill(StudioClients.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/");
+    }
+
+    private Page page(ColorScheme scheme, int width) {
+        context = chromium.browser()
+                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
+        Page page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.text().contains("status of 4")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        return page;
+    }
+
+    private static Page.GetByRoleOptions link(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private static Page.GetByRoleOptions button(String name) {
+        return new Page.GetByRoleOptions().setName(name).setExact(true);
+    }
+}
