@@ -29,4 +29,9 @@ public record CatalogueFilter(
     public static CatalogueFilter ofSegment(String segment) {
         return new CatalogueFilter("", segment, null, null, null, null);
     }
+
+    /** The part of the name that is looked for, on one line and without blanks around it. */
+    public String words() {
+        return text.replaceAll("\\p{Cntrl}+", " ").strip();
+    }
 }

@@ -97,6 +97,11 @@ public final class ClassSnapshot {
         return ticks;
     }
 
+    /** Reads the packages one by one, in ascending order of their ids. */
+    public void forEachRow(ClassRows.RowReader reader) {
+        rows.forEach(reader);
+    }
+
     ClassRows rows() {
         return rows;
     }

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.data.domain.Pageable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -32,11 +35,20 @@ public class Segments {
     /** All segments by name. */
     @Transactional(readOnly = true)
     public List<SegmentView> all() {
-        Map<Long, Long> packages = segments.countPackages().stream()
-                .collect(Collectors.toMap(StoredSegments.Count::segmentId, StoredSegments.Count::packages));
-        return segments.findAllByOrderByNameAscIdAsc().stream()
+        List<StoredSegment> found = segments.findAllByOrderByNameAscIdAsc();
+        Map<Long, Long> packages = packagesOf(found);
+        return found.stream()
                 .map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)))
                 .toList();
+    }
+
+    /** A page of segments by name, whatever order is asked for. */
+    @Transactional(readOnly = true)
+    public Page<SegmentView> page(Pageable page) {
+        Page<StoredSegment> found =
+                segments.findAllByOrderByNameAscIdAsc(PageRequest.of(page.getPageNumber(), page.getPageSize()));
+        Map<Long, Long> packages = packagesOf(found.getContent());
+        return found.map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)));
     }
 
     /** @throws UnknownSegment if there is no segment of this key */
@@ -111,6 +123,14 @@ public class Segments {
 
     private StoredSegment find(String key) {
         return segments.findBySegmentKey(key).orElseThrow(() -> new UnknownSegment(key));
+    }
+
+    private Map<Long, Long> packagesOf(List<StoredSegment> found) {
+        List<Long> ids = found.stream().map(StoredSegment::id).toList();
+        return ids.isEmpty()
+                ? Map.of()
+                : segments.countPackages(ids).stream()
+                        .collect(Collectors.toMap(StoredSegments.Count::segmentId, StoredSegments.Count::packages));
     }
 
     private SegmentView view(StoredSegment segment) {

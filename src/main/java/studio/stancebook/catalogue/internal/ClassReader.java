@@ -1,6 +1,5 @@
 package studio.stancebook.catalogue.internal;
 
-import java.sql.Array;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
@@ -175,7 +174,6 @@ public class ClassReader {
                     DimensionText.read(measuredOtherwise, origin),
                     SetAsideText.read(result.getString("values_set_aside")).keySet());
         }
-        Array kept = result.getArray("class_values");
-        return NullableNumbers.orNaN((Object[]) kept.getArray());
+        return NullableNumbers.read(result, "class_values");
     }
 }

@@ -23,9 +23,13 @@ public class CurrentLayout {
         MeasureRegistry registry = measures.current();
         Held known = held;
         if (known == null || known.registry() != registry) {
-            known = new Held(registry, ValueLayout.of(registry));
+            known = new Held(registry, sameIfEqual(known, ValueLayout.of(registry)));
             held = known;
         }
         return known.layout();
+    }
+
+    private static ValueLayout sameIfEqual(@Nullable Held known, ValueLayout next) {
+        return known != null && known.layout().fingerprint().equals(next.fingerprint()) ? known.layout() : next;
     }
 }

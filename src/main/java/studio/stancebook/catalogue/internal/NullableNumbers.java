@@ -1,5 +1,7 @@
 package studio.stancebook.catalogue.internal;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 
 /** Arrays of numbers of which some are missing: NULL in the database, NaN in memory and never further than here. */
@@ -23,5 +25,10 @@ final class NullableNumbers {
             numbers[i] = values[i] instanceof Number number ? number.doubleValue() : Double.NaN;
         }
         return numbers;
+    }
+
+    /** The array in a column of a result; NaN for NULL. */
+    static double[] read(ResultSet result, String column) throws SQLException {
+        return orNaN((Object[]) result.getArray(column).getArray());
     }
 }

@@ -59,8 +59,8 @@ final class PackageCriteria {
 
     private Predicate[] conditions(Root<StoredPackage> root) {
         List<Predicate> all = new ArrayList<>();
-        if (!filter.text().isBlank()) {
-            all.add(builder.like(builder.lower(root.get("name")), pattern(filter.text()), '\\'));
+        if (!filter.words().isEmpty()) {
+            all.add(builder.like(builder.lower(root.get("name")), pattern(filter.words()), '\\'));
         }
         if (filter.segment() != null) {
             all.add(builder.equal(root.get("segment").get("segmentKey"), filter.segment()));
@@ -81,7 +81,7 @@ final class PackageCriteria {
     }
 
     private static String pattern(String text) {
-        String escaped = text.strip().toLowerCase(Locale.ROOT).replaceAll("([%_\\\\])", "\\\\$1");
+        String escaped = text.toLowerCase(Locale.ROOT).replaceAll("([%_\\\\])", "\\\\$1");
         return "%" + escaped + "%";
     }
 
@@ -92,6 +92,7 @@ final class PackageCriteria {
         }
         Expression<Double> value = value(root, place.getAsInt());
         List<Predicate> limits = new ArrayList<>();
+        limits.add(builder.equal(root.get("measureLayout"), layout.fingerprint()));
         limits.add(builder.isNotNull(value));
         if (Double.isFinite(range.values().lower())) {
             limits.add(builder.ge(value, range.values().lower()));

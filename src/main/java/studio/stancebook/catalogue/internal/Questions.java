@@ -73,28 +73,42 @@ class Questions {
                 .toList();
     }
 
-    /** For each package whose dimensions another one has too, the query that says so. */
+    /** For each package whose dimensions another one of its segment has too, the query that says so. */
     private Map<Long, RaisedQuery> alike(List<Long> ids) {
+        Map<Long, Long> others = new HashMap<>();
+        Chunks.of(ids).forEach(chunk -> others.putAll(othersAlike(packages.digests(chunk))));
+        Map<Long, StoredPackages.Title> titles = new HashMap<>();
+        Chunks.of(List.copyOf(new HashSet<>(others.values())))
+                .forEach(chunk -> packages.titles(chunk).forEach(title -> titles.put(title.id(), title)));
         Map<Long, RaisedQuery> found = new HashMap<>();
-        for (List<Long> chunk : Chunks.of(ids)) {
-            Map<Long, String> digests = packages.digests(chunk).stream()
-                    .collect(Collectors.toMap(StoredPackages.Digest::id, StoredPackages.Digest::digest));
-            Map<String, List<StoredPackages.Alike>> groups = packages.alike(Set.copyOf(digests.values())).stream()
-                    .collect(Collectors.groupingBy(StoredPackages.Alike::digest));
-            digests.forEach((id, digest) -> groups.getOrDefault(digest, List.of()).stream()
-                    .filter(other -> other.id() != id)
-                    .findFirst()
-                    .ifPresent(other -> found.put(id, sameAs(other))));
-        }
+        others.forEach((id, other) -> {
+            StoredPackages.Title title = titles.get(other);
+            if (title != null) {
+                found.put(id, sameAs(title));
+            }
+        });
         return found;
     }
 
-    private static RaisedQuery sameAs(StoredPackages.Alike other) {
+    /** For each package that is not alone with its dimensions, one of those that share them. */
+    private Map<Long, Long> othersAlike(List<StoredPackages.Digest> digests) {
+        Map<Long, Long> others = new HashMap<>();
+        Set<String> wanted = digests.stream().map(StoredPackages.Digest::digest).collect(Collectors.toSet());
+        for (StoredPackages.Alike group : packages.alike(wanted)) {
+            digests.stream()
+                    .filter(own ->
+                            own.segmentId() == group.segmentId() && own.digest().equals(group.digest()))
+                    .forEach(own ->
+                            others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));
+        }
+        return others;
+    }
+
+    private static RaisedQuery sameAs(StoredPackages.Title other) {
         String year = other.modelYear() == null ? "" : " (" + other.modelYear() + ")";
         return new RaisedQuery(
                 QueryCause.SAME_DIMENSIONS,
                 null,
-                "Exactly the same dimensions as " + other.name() + year + " in " + other.segmentName()
-                        + ": the same vehicle twice?");
+                "Exactly the same dimensions as " + other.name() + year + ": the same vehicle twice?");
     }
 }

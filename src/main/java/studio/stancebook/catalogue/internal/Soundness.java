@@ -10,6 +10,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.RangeChecks;
+import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.FieldError;
 
 /** What dimensions have to fulfil to be recorded. */
@@ -19,7 +20,7 @@ final class Soundness {
 
     /** Everything in range and everything closing. */
     static void requireEnteredByHand(DimensionSet set) {
-        DimensionChecks.requireSound(set, furtherDisagreements(set));
+        DimensionChecks.requireSound(set, MeasureChecks.disagreements(set));
     }
 
     /** Everything in range. */
@@ -41,12 +42,8 @@ final class Soundness {
     /** What was recorded twice and does not agree with itself. */
     static List<Disagreement> disagreements(DimensionSet set) {
         List<Disagreement> all = new ArrayList<>(ClosingChecks.of(set));
-        all.addAll(furtherDisagreements(set));
+        all.addAll(MeasureChecks.disagreements(set));
         return all;
-    }
-
-    private static List<Disagreement> furtherDisagreements(DimensionSet set) {
-        return List.of();
     }
 
     private static List<FieldError> rangeErrors(DimensionSet set) {

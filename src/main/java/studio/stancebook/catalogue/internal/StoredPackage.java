@@ -16,6 +16,7 @@ import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.PackageDraft;
@@ -115,12 +116,24 @@ public class StoredPackage {
     }
 
     void measure(ValueLayout layout) {
-        DimensionSet set = dimensions();
-        measures = NullableNumbers.of(layout.measuresOf(set));
-        scalars = NullableNumbers.of(ValueLayout.scalarsOf(set));
-        Map<String, SetAside> apart = valuesSetAside();
-        classMeasures = apart.isEmpty() ? null : NullableNumbers.of(layout.classMeasuresOf(set, apart.keySet()));
+        Numbers numbers = numbers(layout);
+        measures = numbers.measures();
+        scalars = numbers.scalars();
+        classMeasures = numbers.classMeasures();
         measureLayout = layout.fingerprint();
+    }
+
+    /** What is computed from the dimensions. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Numbers(Double[] measures, Double[] scalars, Double @Nullable [] classMeasures) {}
+
+    Numbers numbers(ValueLayout layout) {
+        DimensionSet set = dimensions();
+        Set<String> apart = valuesSetAside().keySet();
+        return new Numbers(
+                NullableNumbers.of(layout.measuresOf(set)),
+                NullableNumbers.of(ValueLayout.scalarsOf(set, apart)),
+                apart.isEmpty() ? null : NullableNumbers.of(layout.classMeasuresOf(set, apart)));
     }
 
     void enterRevision(long revision) {
@@ -187,25 +200,8 @@ public class StoredPackage {
         return DimensionText.read(dimensions, recorded, origin);
     }
 
-    String dimensionDigest() {
-        return dimensionDigest;
-    }
-
     double[] measures() {
         return NullableNumbers.orNaN(measures);
-    }
-
-    double[] scalars() {
-        return NullableNumbers.orNaN(scalars);
-    }
-
-    double[] classMeasures() {
-        Double[] instead = classMeasures;
-        return NullableNumbers.orNaN(instead == null ? measures : instead);
-    }
-
-    String measureLayout() {
-        return measureLayout;
     }
 
     Map<String, SetAside> valuesSetAside() {

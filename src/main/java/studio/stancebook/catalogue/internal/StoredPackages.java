@@ -3,6 +3,8 @@ package studio.stancebook.catalogue.internal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -25,7 +27,8 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     Optional<Long> segmentOf(long id);
 
     /** What one row says about names that are taken. */
-    record Taken(long id, long segmentId, String name, Integer modelYear) {}
+    record Taken(
+            long id, long segmentId, String name, @Nullable Integer modelYear) {}
 
     @Query(
             "select new studio.stancebook.catalogue.internal.StoredPackages$Taken(p.id, p.segment.id, p.name, p.modelYear)"
@@ -33,17 +36,39 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     List<Taken> named(long segmentId, Collection<String> names);
 
     /** The digest of a package's dimensions. */
-    record Digest(long id, String digest) {}
+    record Digest(long id, long segmentId, String digest) {}
 
-    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Digest(p.id, p.dimensionDigest)"
-            + " from StoredPackage p where p.id in :ids")
+    @Query(
+            "select new studio.stancebook.catalogue.internal.StoredPackages$Digest(p.id, p.segment.id, p.dimensionDigest)"
+                    + " from StoredPackage p where p.id in :ids")
     List<Digest> digests(Collection<Long> ids);
 
-    /** A package by its dimensions. */
-    record Alike(String digest, long id, String name, Integer modelYear, String segmentName) {}
+    /** The first and the last package of a segment with the same dimensions. */
+    record Alike(String digest, long segmentId, long firstId, long lastId) {}
 
     @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Alike("
-            + "p.dimensionDigest, p.id, p.name, p.modelYear, p.segment.name)"
-            + " from StoredPackage p where p.dimensionDigest in :digests order by p.id")
+            + "p.dimensionDigest, p.segment.id, min(p.id), max(p.id)) from StoredPackage p"
+            + " where p.dimensionDigest in :digests group by p.dimensionDigest, p.segment.id having count(*) > 1")
     List<Alike> alike(Collection<String> digests);
+
+    /** What a package is called. */
+    record Title(long id, String name, @Nullable Integer modelYear) {}
+
+    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Title(p.id, p.name, p.modelYear)"
+            + " from StoredPackage p where p.id in :ids")
+    List<Title> titles(Collection<Long> ids);
+
+    @Query("select p from StoredPackage p where p.measureLayout <> :layout and p.id > :after order by p.id limit :most")
+    List<StoredPackage> measuredOtherwise(String layout, long after, int most);
+
+    @Modifying
+    @Query("update StoredPackage p set p.measures = :measures, p.scalars = :scalars,"
+            + " p.classMeasures = :classMeasures, p.measureLayout = :layout where p.id = :id and p.version = :version")
+    int remeasure(
+            long id,
+            long version,
+            Double[] measures,
+            Double[] scalars,
+            Double @Nullable [] classMeasures,
+            String layout);
 }

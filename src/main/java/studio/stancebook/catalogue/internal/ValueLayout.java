@@ -85,8 +85,12 @@ public final class ValueLayout {
         return value instanceof Measured measured ? measured.value() : Double.NaN;
     }
 
-    /** Every scalar in the order of {@link Dimension}; NaN where there is none, or where a sketch has no scale. */
-    static double[] scalarsOf(DimensionSet set) {
+    /**
+     * Every scalar in the order of {@link Dimension}; NaN where there is none, where it is set aside, or where a sketch
+     * has no scale.
+     */
+    static double[] scalarsOf(DimensionSet all, Set<String> apart) {
+        DimensionSet set = WithoutValues.of(all, apart);
         double[] values = new double[Dimension.values().length];
         Arrays.fill(values, Double.NaN);
         for (Axle axle : Axle.values()) {
@@ -98,6 +102,9 @@ public final class ValueLayout {
             Arrays.stream(Dimension.values())
                     .filter(dimension -> dimension.unit() == Unit.MM)
                     .forEach(dimension -> values[dimension.ordinal()] = Double.NaN);
+        }
+        if (apart.contains(Dimension.WHEELBASE.key())) {
+            values[Dimension.WHEELBASE.ordinal()] = Double.NaN;
         }
         return values;
     }

@@ -6,10 +6,7 @@ import java.util.stream.IntStream;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.DimensionSetBuilder;
-import studio.stancebook.dimension.Variable;
 import studio.stancebook.measure.Measure;
-import studio.stancebook.measure.Measured;
-import studio.stancebook.measure.Subject;
 
 /** A side view without some of its values. The wheelbase cannot go: what depends on it goes instead. */
 final class WithoutValues {
@@ -26,16 +23,11 @@ final class WithoutValues {
 
     /** The places of measures that are set aside themselves, or depend on a wheelbase that is. */
     static IntStream measuresUpset(List<Measure> measures, DimensionSet set, Set<String> apart) {
-        Subject subject = new Subject(set);
+        Dependence dependence = new Dependence(set);
         boolean wheelbase = apart.contains(WHEELBASE);
         return IntStream.range(0, measures.size()).filter(place -> {
             Measure measure = measures.get(place);
-            return apart.contains(measure.key()) || (wheelbase && dependsOnWheelbase(measure, subject));
+            return apart.contains(measure.key()) || (wheelbase && dependence.dependsOnAny(measure, List.of(WHEELBASE)));
         });
-    }
-
-    private static boolean dependsOnWheelbase(Measure measure, Subject subject) {
-        return measure.of(subject) instanceof Measured measured
-                && measured.sensitivities().getOrDefault(Variable.of(Dimension.WHEELBASE), 0.0) != 0;
     }
 }

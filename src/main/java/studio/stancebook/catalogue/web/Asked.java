@@ -1,0 +1,102 @@
+package studio.stancebook.catalogue.web;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.ClassFilter;
+import studio.stancebook.catalogue.MeasureRange;
+import studio.stancebook.dimension.Origin;
+import studio.stancebook.problem.Malformed;
+import studio.stancebook.quantity.Interval;
+import studio.stancebook.statistics.QuantileType;
+
+/** Parameters of requests as values, or a refusal that says what is accepted. */
+final class Asked {
+
+    private Asked() {}
+
+    static QuantileType quantileType(String text) {
+        return switch (text.strip()) {
+            case "6" -> QuantileType.TYPE_6;
+            case "7" -> QuantileType.TYPE_7;
+            case "8" -> QuantileType.TYPE_8;
+            default ->
+                throw Malformed.ofField(
+                        "quantileType", "The quantile types are 6, 7 and 8, not \"" + shown(text) + "\".");
+        };
+    }
+
+    static ClassFilter classFilter(
+            @Nullable Integer fromYear, @Nullable Integer toYear, @Nullable List<String> origins) {
+        Set<Origin> taken = EnumSet.noneOf(Origin.class);
+        (origins == null ? List.<String>of() : origins)
+                .stream().filter(key -> !key.isBlank()).map(Asked::origin).forEach(taken::add);
+        return new ClassFilter(fromYear, toYear, taken.isEmpty() ? EnumSet.allOf(Origin.class) : taken);
+    }
+
+    static Origin origin(String key) {
+        return Origin.ofKey(key)
+                .orElseThrow(() -> Malformed.ofField(
+                        "origin", "\"" + shown(key) + "\" is no origin: it is one of " + origins() + "."));
+    }
+
+    /** The names of all origins. */
+    static String origins() {
+        return Arrays.stream(Origin.values()).map(Origin::key).collect(Collectors.joining(", "));
+    }
+
+    static CatalogueFilter filter(PackageFilterParameters asked) {
+        if (asked.fromYear() != null && asked.toYear() != null && asked.fromYear() > asked.toYear()) {
+            throw Malformed.ofField(
+                    "fromYear",
+                    "The years run from " + asked.fromYear() + " to " + asked.toYear()
+                            + ": the first must not be later.");
+        }
+        return new CatalogueFilter(
+                textOf(asked.q()),
+                blankAsNull(asked.segment()),
+                asked.fromYear(),
+                asked.toYear(),
+                textOf(asked.origin()).isEmpty() ? null : origin(textOf(asked.origin())),
+                range(asked));
+    }
+
+    private static @Nullable MeasureRange range(PackageFilterParameters asked) {
+        if (textOf(asked.measure()).isEmpty()) {
+            if (asked.min() != null || asked.max() != null) {
+                throw Malformed.ofField("measure", "The limits min and max need the measure that they are for.");
+            }
+            return null;
+        }
+        double least = limit("min", asked.min(), Double.NEGATIVE_INFINITY);
+        double most = limit("max", asked.max(), Double.POSITIVE_INFINITY);
+        if (least > most) {
+            throw Malformed.ofField("min", "min is " + least + " and max " + most + ": min must not be above max.");
+        }
+        return new MeasureRange(textOf(asked.measure()), new Interval(least, most));
+    }
+
+    private static double limit(String field, @Nullable Double value, double none) {
+        if (value != null && !Double.isFinite(value)) {
+            throw Malformed.ofField(field, field + " is a number, not " + value + ".");
+        }
+        return value == null ? none : value;
+    }
+
+    private static String textOf(@Nullable String text) {
+        return text == null ? "" : text.strip();
+    }
+
+    private static @Nullable String blankAsNull(@Nullable String text) {
+        return textOf(text).isEmpty() ? null : textOf(text);
+    }
+
+    static String shown(String text) {
+        String line = text.replaceAll("\\p{Cntrl}", " ");
+        return line.length() <= 40 ? line : line.substring(0, 40) + "…";
+    }
+}

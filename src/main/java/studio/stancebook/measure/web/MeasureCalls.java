@@ -1,0 +1,109 @@
+package studio.stancebook.measure.web;
+
+import java.net.URI;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.web.bind.annotation.DeleteMapping;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.measure.Measure;
+import studio.stancebook.measure.MeasureGroup;
+import studio.stancebook.measure.StudioMeasures;
+
+/** The list of measures, and the ratios that a studio adds to it. */
+@RestController
+@RequestMapping("/api/v1/measures")
+class MeasureCalls {
+
+    private final StudioMeasures measures;
+
+    MeasureCalls(StudioMeasures measures) {
+        this.measures = measures;
+    }
+
+    /**
+     * A measure.
+     *
+     * @param needs what has to be recorded, one entry for each thing needed
+     * @param more what a larger value means
+     * @param studio true for a ratio that the studio added
+     */
+    record MeasureAnswer(
+            String key,
+            String name,
+            String group,
+            String unit,
+            int decimals,
+            String definition,
+            List<String> needs,
+            String more,
+            boolean studio) {
+
+        static MeasureAnswer of(Measure measure) {
+            return new MeasureAnswer(
+                    measure.key(),
+                    measure.name(),
+                    measure.group().label(),
+                    measure.unit().key(),
+                    measure.decimals(),
+                    measure.definition(),
+                    measure.needs(),
+                    measure.more(),
+                    measure.group() == MeasureGroup.STUDIO);
+        }
+    }
+
+    /** A ratio as it is asked for: names of lengths as {@code GET /api/v1/measures/lengths} lists them. */
+    record RatioWish(
+            @Nullable String key,
+            @Nullable String name,
+            @Nullable List<@Nullable String> numerator,
+            @Nullable List<@Nullable String> denominator) {}
+
+    @GetMapping
+    List<MeasureAnswer> list() {
+        return measures.current().all().stream().map(MeasureAnswer::of).toList();
+    }
+
+    @GetMapping("/{key}")
+    MeasureAnswer get(@PathVariable String key) {
+        return MeasureAnswer.of(measures.current().get(key));
+    }
+
+    /** The lengths that a ratio can be made of. */
+    @GetMapping("/lengths")
+    List<Length> lengths() {
+        return RatioReading.lengths().stream()
+                .map(reading -> new Length(reading.key(), reading.label(), reading.takenFrom()))
+                .toList();
+    }
+
+    /** @param takenFrom what has to be recorded for it */
+    record Length(String key, String label, String takenFrom) {}
+
+    @PostMapping
+    @PreAuthorize("hasRole('LEAD')")
+    ResponseEntity<MeasureAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
+        var ratio = measures.add(
+                RatioReading.read(wish.key(), wish.name(), wish.numerator(), wish.denominator()), who.name());
+        return ResponseEntity.created(URI.create("/api/v1/measures/" + ratio.key()))
+                .body(MeasureAnswer.of(measures.current().get(ratio.key())));
+    }
+
+    @DeleteMapping("/{key}")
+    @PreAuthorize("hasRole('LEAD')")
+    @ResponseStatus(HttpStatus.NO_CONTENT)
+    void remove(@PathVariable String key) {
+        measures.remove(key);
+    }
+}

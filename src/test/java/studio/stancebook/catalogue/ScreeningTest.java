@@ -1,0 +1,124 @@
+package studio.stancebook.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.Origin;
+import studio.stancebook.problem.ExpectedVersion;
+
+/** Queries that a write raises by itself. Cut-off 3.5: B. Iglewicz and D. C. Hoaglin, How to Detect and Handle Outliers. */
+abstract class ScreeningTest {
+
+    @Autowired
+    Catalogue catalogue;
+
+    @Autowired
+    Segments segments;
+
+    private String segment = "";
+
+    @BeforeEach
+    void makeSegment() {
+        segment = Invented.key("screening");
+        segments.create(segment, "Segment of a test", "");
+        catalogue.addAll(
+                List.of(draft("A", 2700), draft("B", 2710), draft("C", 2720), draft("D", 2730), draft("E", 2740)),
+                "Lead");
+    }
+
+    private PackageDraft draft(String name, double wheelbase) {
+        return Invented.draft(segment, name, wheelbase);
+    }
+
+    /** Among the six: median 2725, median deviation 15, so z = 0.6745 x 375 / 15 = 16.9. */
+    @Test
+    void asksAboutADimensionFarFromItsClassAndNotAgainAboutTheMeasuresThatFollowFromIt() {
+        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+
+        assertThat(added.openQueries()).singleElement().satisfies(query -> {
+            assertThat(query.cause()).isEqualTo(QueryCause.FAR_FROM_CLASS);
+            assertThat(query.valueKey()).isEqualTo("wheelbase");
+            assertThat(query.question()).contains("3100 mm").contains("2725 mm").contains("+16.9");
+        });
+    }
+
+    /** Among the six: median 2725, median deviation 20, so z = 0.6745 x 75 / 20 = 2.5. */
+    @Test
+    void asksNothingAboutAValueWithinReachOfItsClass() {
+        PackageView added = catalogue.add(draft("Longer", 2800), "Designer");
+
+        assertThat(added.queries()).isEmpty();
+    }
+
+    @Test
+    void asksAboutAMeasureWhenNoDimensionAloneIsFar() {
+        PackageView added = catalogue.add(
+                new PackageDraft(
+                        "Small wheels",
+                        segment,
+                        2020,
+                        Origin.SPECIFICATION,
+                        Invented.dimensions(2725)
+                                .set(Dimension.FRONT_TYRE_DIAMETER, 690)
+                                .set(Dimension.REAR_TYRE_DIAMETER, 712)
+                                .set(Dimension.OVERALL_HEIGHT, 1500)
+                                .build()),
+                "Designer");
+
+        assertThat(added.openQueries())
+                .extracting(PackageQuery::valueKey)
+                .contains("frontTyreDiameter", "rearTyreDiameter")
+                .doesNotContain("wheelbase", "height-in-wheels", "tyre-stagger");
+    }
+
+    @Test
+    void withdrawsTheQueryWhenTheValueIsPutRight() {
+        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+
+        PackageView changed =
+                catalogue.change(added.id(), new ExpectedVersion(0), draft("Typing error", 2710), "Designer");
+
+        assertThat(changed.queries()).extracting(PackageQuery::cause).containsExactly(QueryCause.SAME_DIMENSIONS);
+    }
+
+    @Test
+    void keepsTheAnswerOfAPersonWhenThePackageChangesOtherwise() {
+        PackageView added = catalogue.add(draft("Long one", 3100), "Designer");
+        long query = added.openQueries().get(0).id();
+
+        PackageView settled = catalogue.settle(added.id(), query, "Checked on the vehicle", "Lead");
+        PackageView renamed =
+                catalogue.change(added.id(), new ExpectedVersion(0), draft("Long one, really", 3100), "Designer");
+
+        assertThat(settled.openQueries()).isEmpty();
+        assertThat(renamed.openQueries()).isEmpty();
+        assertThat(renamed.queries().get(0).settlement()).isNotNull();
+        assertThat(catalogue.reopen(added.id(), query).openQueries()).hasSize(1);
+    }
+
+    @Test
+    void asksAboutTheSameDimensionsUnderAnotherName() {
+        PackageView added = catalogue.add(draft("A again", 2700), "Designer");
+
+        assertThat(added.openQueries()).singleElement().satisfies(query -> {
+            assertThat(query.cause()).isEqualTo(QueryCause.SAME_DIMENSIONS);
+            assertThat(query.question()).contains("A (2020)");
+        });
+    }
+
+    @Test
+    void dropsNothingByItself() {
+        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+
+        assertThat(added.setAside()).isNull();
+        assertThat(added.valuesSetAside()).isEmpty();
+        assertThat(snapshots.of(segment).packages()).isEqualTo(6);
+    }
+
+    @Autowired
+    ClassSnapshots snapshots;
+}

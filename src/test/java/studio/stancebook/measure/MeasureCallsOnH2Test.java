@@ -1,0 +1,6 @@
+package studio.stancebook.measure;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class MeasureCallsOnH2Test extends MeasureCallsTest {}
