@@ -1,0 +1,25 @@
+package studio.stancebook.web.living;
+
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.web.PageableDefault;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** Shows whoever is signed in what pages are made of. */
+@Controller
+class LivingPage {
+
+    @GetMapping("/living")
+    String show(@PageableDefault(size = 4, sort = "name") Pageable wanted, Model model) {
+        model.addAttribute("notice", "web.living.notice");
+        model.addAttribute("noticeWords", new Object[] {"Heron long"});
+        model.addAttribute("sample", Sample.ofPage(wanted));
+        return "living/living";
+    }
+
+    @GetMapping("/living/question")
+    String ask() {
+        return "living/question";
+    }
+}
