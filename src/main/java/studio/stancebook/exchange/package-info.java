@@ -6,7 +6,9 @@
  * and stays open; an <em>upload</em> is a file kept while its owner decides what to do with it.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "geometry", "tyre", "dimension"})
+@ApplicationModule(
+        allowedDependencies = {"quantity", "problem", "geometry", "tyre", "dimension", "measure", "catalogue", "account"
+        })
 package studio.stancebook.exchange;
 
 import org.jspecify.annotations.NullMarked;

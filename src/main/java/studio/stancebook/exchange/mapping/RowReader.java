@@ -41,10 +41,17 @@ public final class RowReader {
         Problems problems = new Problems(row.number(), partial);
         if (row.fault() != null) {
             problems.error("", "", row.fault());
-            return new RowReading(row.number(), null, problems);
+            return new RowReading(row.number(), null, problems, this::column);
         }
         RowDraft draft = draft(new CellReader(row, problems), problems);
-        return new RowReading(row.number(), problems.anyError() ? null : draft, problems);
+        return new RowReading(row.number(), problems.anyError() ? null : draft, problems, this::column);
+    }
+
+    private String column(String field) {
+        return Field.ofKey(field)
+                .flatMap(mapping::field)
+                .map(ColumnUse::heading)
+                .orElse(field);
     }
 
     private @Nullable RowDraft draft(CellReader cells, Problems problems) {

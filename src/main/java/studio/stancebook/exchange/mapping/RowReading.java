@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.mapping;
 
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,5 +9,17 @@ import org.jspecify.annotations.Nullable;
  * @param row its number
  * @param draft the package; null when an error keeps the row out
  * @param problems errors and queries so far
+ * @param columnOf the column of a field, by the field's name, as problems name it
  */
-public record RowReading(long row, @Nullable RowDraft draft, Problems problems) {}
+public record RowReading(long row, @Nullable RowDraft draft, Problems problems, UnaryOperator<String> columnOf) {
+
+    /** How much there is to hold: 1, and 1 for every hundred points. */
+    public int weight() {
+        return draft == null
+                ? 1
+                : 1
+                        + draft.dimensions().polylines().values().stream()
+                                .mapToInt(points -> points.size() / 100)
+                                .sum();
+    }
+}

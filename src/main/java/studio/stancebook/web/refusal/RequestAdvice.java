@@ -3,12 +3,14 @@ package studio.stancebook.web.refusal;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.stream.Collectors;
 import org.springframework.beans.TypeMismatchException;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.annotation.Order;
 import org.springframework.data.core.PropertyReferenceException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.util.unit.DataSize;
 import org.springframework.web.HttpMediaTypeNotAcceptableException;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
 import org.springframework.web.HttpRequestMethodNotSupportedException;
@@ -31,9 +33,12 @@ import studio.stancebook.problem.ProblemType;
 class RequestAdvice {
 
     private final ProblemRendering rendering;
+    private final DataSize largestFile;
 
-    RequestAdvice(ProblemRendering rendering) {
+    RequestAdvice(
+            ProblemRendering rendering, @Value("${spring.servlet.multipart.max-file-size}") DataSize largestFile) {
         this.rendering = rendering;
+        this.largestFile = largestFile;
     }
 
     @ExceptionHandler
@@ -128,10 +133,8 @@ class RequestAdvice {
 
     @ExceptionHandler
     Object tooLarge(MaxUploadSizeExceededException exception, HttpServletRequest request) {
-        String limit = exception.getMaxUploadSize() > 0
-                ? " At most " + exception.getMaxUploadSize() / (1024 * 1024) + " MB are accepted."
-                : "";
-        return rendering.render(Problem.of(ProblemType.TOO_LARGE, "The file is too large." + limit), request);
+        String message = "The file is too large. At most " + largestFile.toMegabytes() + " MB are accepted.";
+        return rendering.render(Problem.of(ProblemType.TOO_LARGE, message), request);
     }
 
     @ExceptionHandler

@@ -1,0 +1,88 @@
+package studio.stancebook.exchange.intake;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.exchange.mapping.Field;
+import studio.stancebook.exchange.mapping.RowReading;
+
+/** One reading of a whole file, some rows at a time: each is checked and those that come in are handed on. */
+final class RowPass {
+
+    /** Rows held at once; those with long outlines count for more. */
+    private static final int AT_ONCE = 500;
+
+    private final Catalogue catalogue;
+    private final RowRules rules;
+    private final ReportBuilder report = new ReportBuilder();
+    private final Consumer<List<Accepted>> sink;
+
+    /** @param sink takes the rows that come in, some at a time */
+    RowPass(Catalogue catalogue, RowRules rules, Consumer<List<Accepted>> sink) {
+        this.catalogue = catalogue;
+        this.rules = rules;
+        this.sink = sink;
+    }
+
+    /** Reads to the end. */
+    ReportBuilder read(PackageRows rows, ImportProgress progress) throws IOException {
+        List<Checked> batch = new ArrayList<>();
+        int weight = 0;
+        for (RowReading row = rows.next(); row != null; row = rows.next()) {
+            batch.add(new Checked(row, rules.apply(row)));
+            weight += row.weight();
+            if (weight >= AT_ONCE) {
+                finish(batch);
+                batch.clear();
+                weight = 0;
+                progress.at(rows.share());
+            }
+        }
+        finish(batch);
+        progress.at(1);
+        return report;
+    }
+
+    private record Checked(RowReading row, @Nullable Accepted accepted) {}
+
+    private void finish(List<Checked> batch) {
+        Set<PackageName> names = new HashSet<>();
+        for (Checked checked : batch) {
+            if (checked.accepted() != null) {
+                names.add(checked.accepted().draft().packageName());
+            }
+        }
+        Set<PackageName> taken = names.isEmpty() ? Set.of() : catalogue.taken(names);
+        List<Accepted> good = new ArrayList<>();
+        for (Checked checked : batch) {
+            Accepted accepted = checked.accepted();
+            if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
+                good.add(accepted);
+                report.accepted(checked.row().problems().found());
+            } else {
+                report.rejected(checked.row().problems().found());
+            }
+        }
+        if (!good.isEmpty()) {
+            sink.accept(good);
+        }
+    }
+
+    private static boolean isTaken(RowReading row, Accepted accepted, Set<PackageName> taken) {
+        boolean isTaken = taken.contains(accepted.draft().packageName());
+        if (isTaken) {
+            row.problems()
+                    .error(
+                            row.columnOf().apply(Field.NAME.key()),
+                            accepted.draft().name(),
+                            "The catalogue has a package of this name, segment and model year already.");
+        }
+        return isTaken;
+    }
+}

@@ -1,0 +1,339 @@
+package studio.stancebook.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.data.domain.PageRequest;
+import studio.stancebook.StudioClients;
+import studio.stancebook.account.Role;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.PackageSummary;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.Dimension;
+import tools.jackson.databind.JsonNode;
+
+/** Bringing files in by the call. */
+abstract class ImportCallsTest {
+
+    private static final String HEADING = "name,segment,wheelbase [mm],overallLength [mm],overallHeight [mm]\n";
+
+    @Autowired
+    StudioClients studio;
+
+    @Autowired
+    Catalogue catalogue;
+
+    @Autowired
+    Segments segments;
+
+    private final String segment = "s" + UUID.randomUUID().toString().substring(0, 8);
+
+    private Sent sent(String text) {
+        return Sent.by(studio.api(Role.LEAD), text.replace("$S", segment));
+    }
+
+    private Sent intoSegment(String text) {
+        segments.createIfMissing(segment, segment);
+        return sent(text);
+    }
+
+    private List<PackageSummary> packages() {
+        return catalogue
+                .search(CatalogueFilter.ofSegment(segment), PageRequest.of(0, 200))
+                .getContent();
+    }
+
+    private List<PackageView> views() {
+        return catalogue.getAll(packages().stream().map(PackageSummary::id).toList());
+    }
+
+    private static List<String> problems(JsonNode report) {
+        return StreamSupport.stream(report.get("problems").spliterator(), false)
+                .map(problem -> problem.get("severity").asString() + " "
+                        + problem.get("row").asInt() + " "
+                        + problem.get("column").asString() + "="
+                        + problem.get("value").asString())
+                .toList();
+    }
+
+    private static String counts(JsonNode report) {
+        return report.get("rows").asInt() + " " + report.get("accepted").asInt() + " "
+                + report.get("rejected").asInt() + " " + report.get("queries").asInt() + " "
+                + report.get("imported").asInt();
+    }
+
+    @Test
+    void bringsInATableWhoseHeadingsAreKnown() {
+        JsonNode report =
+                intoSegment(HEADING + "a,$S,2500,4000,1400\nb,$S,2600,4100,\n").expect(200);
+
+        assertThat(counts(report)).isEqualTo("2 2 0 0 2");
+        assertThat(views()).extracting(PackageView::name).containsExactlyInAnyOrder("a", "b");
+        assertThat(views().stream()
+                        .filter(view -> view.name().equals("a"))
+                        .findFirst()
+                        .orElseThrow()
+                        .dimensions()
+                        .scalars())
+                .containsEntry(Dimension.WHEELBASE, 2500.0)
+                .containsEntry(Dimension.OVERALL_HEIGHT, 1400.0);
+    }
+
+    @Test
+    void writesNothingInADryRun() {
+        JsonNode report = intoSegment(HEADING + "a,$S,2500,4000,1400\n")
+                .with("dryRun", true)
+                .expect(200);
+
+        assertThat(counts(report)).isEqualTo("1 1 0 0 0");
+        assertThat(packages()).isEmpty();
+    }
+
+    @Test
+    void writesNothingWhenOneRowIsRefusedAndNamesAllRefusedRows() {
+        JsonNode report = intoSegment(HEADING + "a,$S,2500,4000,1400\n,$S,2500,4000,1400\nc,$S,2500,tall,1400\n")
+                .expect(422);
+
+        assertThat(report.get("status").asInt()).isEqualTo(422);
+        assertThat(report.get("detail").asString()).contains("2 of 3 rows");
+        assertThat(counts(report)).isEqualTo("3 0 2 0 0");
+        assertThat(problems(report)).containsExactly("error 3 name=", "error 4 overallLength [mm]=tall");
+        assertThat(report.get("errors").get(1).get("field").asString()).isEqualTo("row 4, overallLength [mm]");
+        assertThat(packages()).isEmpty();
+    }
+
+    @Test
+    void keepsTheGoodRowsWhenWishedAndAsksAboutWhatItLeftOut() {
+        JsonNode report = intoSegment(HEADING + "a,$S,2500,4000,14000\n,$S,2500,4000,1400\nc,$S,9,4000,1400\n")
+                .with("partial", true)
+                .expect(200);
+
+        assertThat(counts(report)).isEqualTo("3 1 2 1 1");
+        assertThat(problems(report))
+                .containsExactly("query 2 overallHeight [mm]=14000", "error 3 name=", "error 4 wheelbase [mm]=9");
+        PackageView view = views().get(0);
+        assertThat(view.dimensions().scalars()).doesNotContainKey(Dimension.OVERALL_HEIGHT);
+        assertThat(view.openQueries())
+                .extracting(query -> query.question())
+                .singleElement()
+                .asString()
+                .contains("14000")
+                .contains("800 to 4000")
+                .contains("Left out");
+    }
+
+    @Test
+    void refusesNamesThatAreInTheFileOrTheCatalogueAlready() {
+        String heading = "name,segment,year,wheelbase\n";
+        intoSegment(heading + "a,$S,1990,2500\n").expect(200);
+
+        JsonNode report = sent(heading + "a,$S,1990,2600\nb,$S,,2601\na,$S,1991,2602\nb,$S,,2603\n")
+                .with("partial", true)
+                .expect(200);
+
+        assertThat(problems(report)).containsExactly("error 2 name=a", "error 5 name=b");
+        assertThat(report.get("problems").get(1).get("message").asString()).contains("Row 3");
+        assertThat(packages()).hasSize(3);
+    }
+
+    @Test
+    void onlyAsksAboutEqualDimensionsAndValuesThatDoNotClose() {
+        JsonNode report = intoSegment("name,segment,wheelbase,overallLength,frontOverhang,rearOverhang\n"
+                        + "a,$S,2500,4000,700,700\nb,$S,2500,4000,700,700\n")
+                .expect(200);
+
+        assertThat(counts(report)).isEqualTo("2 2 0 3 2");
+        assertThat(problems(report))
+                .containsExactly(
+                        "query 2 overallLength, frontOverhang, wheelbase, rearOverhang=",
+                        "query 3 overallLength, frontOverhang, wheelbase, rearOverhang=",
+                        "query 3 =");
+        assertThat(views())
+                .allSatisfy(view -> assertThat(view.openQueries())
+                        .extracting(query -> query.cause().name())
+                        .contains("DOES_NOT_CLOSE"));
+    }
+
+    @Test
+    void makesSegmentsOnlyWhenWished() {
+        JsonNode refused = sent(HEADING + "a,New $S,2500,4000,1400\n").expect(422);
+        assertThat(refused.get("problems").get(0).get("message").asString()).contains("no such segment");
+
+        JsonNode dry = sent(HEADING + "a,New $S,2500,4000,1400\n")
+                .with("createSegments", true)
+                .with("dryRun", true)
+                .expect(200);
+        assertThat(dry.get("newSegments").get(0).asString()).isEqualTo("New " + segment);
+        assertThat(segments.exists("new-" + segment)).isFalse();
+
+        sent(HEADING + "a,New $S,2500,4000,1400\nb,new-$S,2500,4000,1500\n")
+                .with("createSegments", true)
+                .expect(200);
+        assertThat(segments.get("new-" + segment).name()).isEqualTo("New " + segment);
+        assertThat(segments.get("new-" + segment).packages()).isEqualTo(2);
+
+        sent(HEADING + "c,NEW $S,2500,4000,1600\n").expect(200);
+        assertThat(segments.get("new-" + segment).packages()).isEqualTo(3);
+    }
+
+    @Test
+    void makesNoSegmentWhenARowIsRefused() {
+        sent(HEADING + "a,$S,2500,4000,1400\n,$S,1,1,1\n")
+                .with("createSegments", true)
+                .expect(422);
+
+        assertThat(segments.exists(segment)).isFalse();
+    }
+
+    @Test
+    void refusesTheWrongColumnForSegments() {
+        StringBuilder rows = new StringBuilder(HEADING);
+        for (int i = 0; i < 250; i++) {
+            rows.append("n")
+                    .append(i)
+                    .append(",")
+                    .append(segment)
+                    .append("-")
+                    .append(i)
+                    .append(",")
+                    .append(2500 + i)
+                    .append(",4000,\n");
+        }
+
+        JsonNode report = sent(rows.toString())
+                .with("createSegments", true)
+                .with("dryRun", true)
+                .expect(200);
+
+        assertThat(report.get("rejected").asInt()).isEqualTo(50);
+        assertThat(report.get("problems").get(0).get("message").asString()).contains("200 new segments");
+    }
+
+    @Test
+    void listsOnlySoManyProblemsAndCountsTheRest() {
+        JsonNode report = intoSegment(HEADING + ",$S,2500,,\n".repeat(700))
+                .with("dryRun", true)
+                .expect(200);
+
+        assertThat(report.get("problems").size()).isEqualTo(500);
+        assertThat(report.get("problemsNotListed").asInt()).isEqualTo(200);
+        assertThat(report.get("rejected").asInt()).isEqualTo(700);
+    }
+
+    @Test
+    void bringsInJsonOfTheShapeOfThePackages() {
+        JsonNode report = intoSegment("{\"items\":[{\"id\":7,\"name\":\"j\",\"segment\":\"$S\",\"modelYear\":1999,"
+                        + "\"origin\":\"measured\",\"dimensions\":{\"wheelbase\":2500,\"cowl\":[500,900],"
+                        + "\"wing\":1}},{\"name\":\"k\",\"segment\":\"$S\"}, 7]}")
+                .named("cars.json")
+                .with("partial", true)
+                .expect(200);
+
+        assertThat(counts(report)).isEqualTo("3 1 2 1 1");
+        assertThat(problems(report))
+                .containsExactly("query 1 dimensions.wing=", "error 2 dimensions.wheelbase=", "error 3 =");
+        assertThat(views().get(0).dimensions().landmarks()).hasSize(1);
+    }
+
+    @Test
+    void refusesWhatIsNoTable() {
+        byte[] picture = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0};
+
+        assertThat(Sent.by(studio.api(Role.LEAD), picture)
+                        .expect(415)
+                        .get("detail")
+                        .asString())
+                .contains("PNG");
+        assertThat(sent("").expect(400).get("detail").asString()).contains("empty");
+        assertThat(sent("name,segment,wheelbase\na,\u0000,1\n")
+                        .expect(400)
+                        .get("detail")
+                        .asString())
+                .contains("NUL");
+        assertThat(sent("a,".repeat(100_000)).expect(413).get("detail").asString())
+                .contains("500 columns");
+        assertThat(sent("{\"packages\":[{]}").expect(400).get("detail").asString())
+                .contains("line 1");
+        assertThat(sent("{\"a\":1}").expect(400).get("detail").asString()).contains("packages");
+        assertThat(sent("[{\"a\":" + "[".repeat(50)).expect(400).get("status").asInt())
+                .isEqualTo(400);
+        assertThat(Sent.by(studio.api(Role.LEAD), "x".repeat(40 << 20).getBytes(StandardCharsets.US_ASCII))
+                        .expect(413)
+                        .get("detail")
+                        .asString())
+                .contains("32 MB");
+    }
+
+    @Test
+    void refusesAMappingThatDoesNotFit() {
+        assertThat(sent("a,b\n1,2\n")
+                        .expect(422)
+                        .get("errors")
+                        .get(0)
+                        .get("field")
+                        .asString())
+                .isEqualTo("mapping");
+        assertThat(sent("a,b\n1,2\n")
+                        .mapped("[]")
+                        .expect(400)
+                        .get("errors")
+                        .get(0)
+                        .get("field")
+                        .asString())
+                .isEqualTo("mapping");
+        assertThat(sent("a,b\n1,2\n")
+                        .mapped("{\"c\":{\"field\":\"name\"}}")
+                        .expect(422)
+                        .get("errors")
+                        .get(0)
+                        .get("field")
+                        .asString())
+                .isEqualTo("mapping.c");
+        assertThat(sent(HEADING)
+                        .with("origin", "hearsay")
+                        .expect(400)
+                        .get("detail")
+                        .asString())
+                .contains("specification");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"TUTOR", "LEARNER", "VIEWER"})
+    void isForLeadAndDesignersOnly(Role role) {
+        segments.createIfMissing(segment, segment);
+
+        Sent.by(studio.api(role), HEADING + "a," + segment + ",2500,4000,1400\n")
+                .expect(403);
+
+        assertThat(packages()).isEmpty();
+    }
+
+    @Test
+    void letsADesignerBringInButMakeNoSegment() {
+        segments.createIfMissing(segment, segment);
+        String file = HEADING + "a," + segment + ",2500,4000,1400\n";
+
+        Sent.by(studio.api(Role.DESIGNER), file).with("createSegments", true).expect(403);
+        Sent.by(studio.api(Role.DESIGNER), file).expect(200);
+
+        assertThat(packages()).hasSize(1);
+        assertThat(views().get(0).createdBy())
+                .isEqualTo(studio.person(Role.DESIGNER).name());
+    }
+
+    @Test
+    void asksWhoEverSendsAFile() {
+        Sent.by(studio.anonymous(), HEADING).expect(401);
+    }
+}
