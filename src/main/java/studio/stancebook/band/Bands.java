@@ -51,7 +51,9 @@ public class Bands {
      */
     @Transactional(readOnly = true)
     public List<Band> newest(String segment) {
-        Map<String, StoredBand> byMeasure = stored.newest(segments.get(segment).id()).stream()
+        Map<String, StoredBand> byMeasure = stored
+                .newest(segments.named(segment).id())
+                .stream()
                 .collect(Collectors.toMap(StoredBand::measure, Function.identity()));
         return measures.current().all().stream()
                 .flatMap(measure -> Optional.ofNullable(byMeasure.get(measure.key())).stream())
@@ -83,7 +85,7 @@ public class Bands {
     /** The newest version; empty when no band was ever set. */
     @Transactional(readOnly = true)
     public Optional<Band> find(String segment, String measure) {
-        long segmentId = segments.get(segment).id();
+        long segmentId = segments.named(segment).id();
         String key = measures.current().get(measure).key();
         return newestOf(segmentId, key).map(band -> band.band(segment));
     }
@@ -97,7 +99,7 @@ public class Bands {
     /** All versions, newest first; none when no band was ever set. */
     @Transactional(readOnly = true)
     public List<Band> history(String segment, String measure) {
-        long segmentId = segments.get(segment).id();
+        long segmentId = segments.named(segment).id();
         String key = measures.current().get(measure).key();
         return stored.findBySegmentIdAndMeasureOrderByVersionDesc(segmentId, key).stream()
                 .map(band -> band.band(segment))
@@ -180,7 +182,7 @@ public class Bands {
 
     private Band add(
             String segment, String measure, @Nullable ExpectedVersion expected, Function<Integer, Band> newVersion) {
-        long segmentId = segments.get(segment).id();
+        long segmentId = segments.named(segment).id();
         int newest = newestOf(segmentId, measure).map(StoredBand::version).orElse(0);
         check(newest, expected);
         Band band = newVersion.apply(newest + 1);

@@ -51,6 +51,25 @@ public class Segments {
         return found.map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)));
     }
 
+    /** What all segments are called, by name, without counting what is in them. */
+    @Transactional(readOnly = true)
+    public List<SegmentName> names() {
+        return segments.findAllByOrderByNameAscIdAsc().stream()
+                .map(segment -> new SegmentName(segment.id(), segment.key(), segment.name()))
+                .toList();
+    }
+
+    /**
+     * What a segment is called.
+     *
+     * @throws UnknownSegment if there is no segment of this key
+     */
+    @Transactional(readOnly = true)
+    public SegmentName named(String key) {
+        StoredSegment segment = find(key);
+        return new SegmentName(segment.id(), segment.key(), segment.name());
+    }
+
     /** @throws UnknownSegment if there is no segment of this key */
     @Transactional(readOnly = true)
     public SegmentView get(String key) {

@@ -1,0 +1,54 @@
+package studio.stancebook.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import studio.stancebook.problem.FieldError;
+
+/** What names and notes may be. */
+public final class ProposalRules {
+
+    /** Most characters of a name. */
+    public static final int MOST_NAME = 200;
+    /** Most characters of a note. */
+    public static final int MOST_NOTE = 2000;
+
+    private ProposalRules() {}
+
+    /** What is wrong with a name that has no blanks around it. */
+    public static Optional<FieldError> name(String name) {
+        boolean fine =
+                !name.isEmpty() && name.length() <= MOST_NAME && name.chars().noneMatch(Character::isISOControl);
+        return fine
+                ? Optional.empty()
+                : Optional.of(new FieldError(
+                        "name",
+                        "A name has 1 to " + MOST_NAME + " characters on one line, without control characters, not "
+                                + shown(name) + "."));
+    }
+
+    /** What is wrong with a note that has no blanks around it; line breaks are allowed. */
+    public static Optional<FieldError> note(String note) {
+        boolean readable =
+                note.chars().allMatch(c -> c == '\n' || c == '\r' || c == '\t' || !Character.isISOControl(c));
+        return readable && note.length() <= MOST_NOTE
+                ? Optional.empty()
+                : Optional.of(new FieldError(
+                        "note",
+                        "A note has at most " + MOST_NOTE + " characters and no control characters, not " + shown(note)
+                                + "."));
+    }
+
+    /** What is wrong with both. */
+    public static List<FieldError> errors(String name, String note) {
+        List<FieldError> errors = new ArrayList<>();
+        name(name).ifPresent(errors::add);
+        note(note).ifPresent(errors::add);
+        return errors;
+    }
+
+    private static String shown(String text) {
+        String line = text.replaceAll("\\p{Cntrl}", "?");
+        return "\"" + (line.length() <= 40 ? line : line.substring(0, 40) + "…") + "\"";
+    }
+}

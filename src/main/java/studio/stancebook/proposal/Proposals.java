@@ -1,0 +1,112 @@
+package studio.stancebook.proposal;
+
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.proposal.internal.ProposalReading;
+import studio.stancebook.proposal.internal.ProposalWriting;
+
+/** The proposals of the studio, as far as the person who asks may see and change them: {@link ProposalRights}. */
+@Component
+@Transactional
+public class Proposals {
+
+    private final ProposalReading reading;
+    private final ProposalWriting writing;
+
+    Proposals(ProposalReading reading, ProposalWriting writing) {
+        this.reading = reading;
+        this.writing = writing;
+    }
+
+    /**
+     * A page of proposals, the last changed first unless sorted by {@code name}, {@code stage}, {@code changedAt}, {@code
+     * outside} or {@code tooClose}.
+     *
+     * @throws studio.stancebook.catalogue.UnknownSegment if the filter names one that is not there
+     * @throws studio.stancebook.problem.Malformed if it is sorted by anything else
+     */
+    @Transactional(readOnly = true)
+    public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
+        return reading.list(filter, page, who);
+    }
+
+    /** @throws UnknownProposal if there is none of this id that the person may see */
+    @Transactional(readOnly = true)
+    public ProposalView get(long id, SignedIn who) {
+        return reading.get(id, who);
+    }
+
+    /**
+     * A proposal that the person may change.
+     *
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws studio.stancebook.problem.Forbidden if the person may not
+     */
+    @Transactional(readOnly = true)
+    public ProposalView forChange(long id, SignedIn who) {
+        return reading.forChange(id, who);
+    }
+
+    /** The revisions of a proposal, newest first. */
+    @Transactional(readOnly = true)
+    public Page<RevisionSummary> revisions(long id, Pageable page, SignedIn who) {
+        return reading.revisions(id, page, who);
+    }
+
+    /** @throws UnknownRevision if the proposal has none of this number */
+    @Transactional(readOnly = true)
+    public RevisionView revision(long id, int number, SignedIn who) {
+        return reading.revision(id, number, who);
+    }
+
+    /** What the bands of now say of a revision's dimensions, in the segment that it was judged in. */
+    @Transactional(readOnly = true)
+    public Assessment today(RevisionView revision) {
+        return reading.today(revision);
+    }
+
+    /**
+     * Makes a proposal with its first revision, owned by the person.
+     *
+     * @throws studio.stancebook.problem.Forbidden if the person may not
+     * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
+     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     */
+    public ProposalView make(ProposalDraft draft, SignedIn who) {
+        return reading.get(writing.make(draft, who), who);
+    }
+
+    /**
+     * Changes name, segment and stage.
+     *
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws studio.stancebook.problem.Forbidden if the person may not
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
+     */
+    public ProposalView change(long id, ExpectedVersion expected, ProposalChange change, SignedIn who) {
+        writing.change(id, expected, change, who);
+        return reading.get(id, who);
+    }
+
+    /**
+     * Adds a revision, judged by the bands of now.
+     *
+     * @param expected the version of the proposal that the revision was made from
+     * @param note may be empty
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws studio.stancebook.problem.Forbidden if the person may not
+     * @throws studio.stancebook.problem.Stale if it was changed since
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value that cannot be
+     */
+    public ProposalView revise(long id, ExpectedVersion expected, DimensionSet dimensions, String note, SignedIn who) {
+        writing.revise(id, expected, dimensions, note, who);
+        return reading.get(id, who);
+    }
+}

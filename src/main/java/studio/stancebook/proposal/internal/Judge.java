@@ -1,0 +1,37 @@
+package studio.stancebook.proposal.internal;
+
+import org.springframework.stereotype.Component;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Assessor;
+import studio.stancebook.band.Bands;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.measure.StudioMeasures;
+
+/** Holds dimension sets against the bands of a segment as they are now. */
+@Component
+public class Judge {
+
+    private final StudioMeasures measures;
+    private final Bands bands;
+    private final Segments segments;
+
+    Judge(StudioMeasures measures, Bands bands, Segments segments) {
+        this.measures = measures;
+        this.bands = bands;
+        this.segments = segments;
+    }
+
+    /**
+     * @param classRevision the revision of the class at that time
+     * @param assessment with the band versions
+     */
+    public record Judgement(long classRevision, Assessment assessment) {}
+
+    /** @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment */
+    public Judgement judge(DimensionSet dimensions, String segment) {
+        long revision = segments.get(segment).revision();
+        Assessor assessor = new Assessor(measures.current());
+        return new Judgement(revision, assessor.assess(dimensions, bands.applied(segment)));
+    }
+}

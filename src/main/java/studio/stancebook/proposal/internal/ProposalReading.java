@@ -1,0 +1,159 @@
+package studio.stancebook.proposal.internal;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.domain.Sort;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.Directory;
+import studio.stancebook.account.PersonName;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.catalogue.SegmentName;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.problem.Forbidden;
+import studio.stancebook.problem.Malformed;
+import studio.stancebook.proposal.ProposalFilter;
+import studio.stancebook.proposal.ProposalRights;
+import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.RevisionSummary;
+import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.UnknownProposal;
+import studio.stancebook.proposal.UnknownRevision;
+
+/** Reads proposals for a person. */
+@Component
+public class ProposalReading {
+
+    private static final Set<String> SORTABLE = Set.of("name", "stage", "changedAt", "outside", "tooClose");
+    private static final long NOBODY = -1;
+    private static final Sort LAST_CHANGED_FIRST = Sort.by(Sort.Order.desc("changedAt"));
+
+    private final StoredProposals proposals;
+    private final StoredRevisions revisions;
+    private final Segments segments;
+    private final Directory directory;
+    private final Judge judge;
+
+    ProposalReading(
+            StoredProposals proposals, StoredRevisions revisions, Segments segments, Directory directory, Judge judge) {
+        this.proposals = proposals;
+        this.revisions = revisions;
+        this.segments = segments;
+        this.directory = directory;
+        this.judge = judge;
+    }
+
+    /** A page of what the person may see. */
+    public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
+        String wanted = filter.segment();
+        Long segmentId = wanted == null ? null : segments.named(wanted).id();
+        Long owner = ProposalRights.seesAll(who) ? filter.ownerId() : onlyOwn(filter.ownerId(), who);
+        Page<StoredProposal> found = proposals.find(segmentId, filter.stage(), owner, sorted(page));
+        Map<Long, SegmentName> names = segmentNames();
+        Map<Long, PersonName> owners = directory.named(
+                found.getContent().stream().map(StoredProposal::ownerId).collect(Collectors.toSet()));
+        return found.map(proposal ->
+                proposal.summary(named(names, proposal.segmentId()), nameOf(owners.get(proposal.ownerId()))));
+    }
+
+    /** Somebody else's proposals are none for who sees only the own ones. */
+    private static Long onlyOwn(@Nullable Long asked, SignedIn who) {
+        return asked == null || asked == who.personId() ? who.personId() : NOBODY;
+    }
+
+    private static Pageable sorted(Pageable page) {
+        page.getSort().stream()
+                .filter(order -> !SORTABLE.contains(order.getProperty()))
+                .findFirst()
+                .ifPresent(order -> {
+                    throw Malformed.ofField(
+                            "sort",
+                            "Proposals are sorted by one of "
+                                    + String.join(
+                                            ", ", SORTABLE.stream().sorted().toList()) + ".");
+                });
+        Sort sort = page.getSortOr(LAST_CHANGED_FIRST).and(Sort.by(Sort.Order.desc("id")));
+        return PageRequest.of(page.getPageNumber(), page.getPageSize(), sort);
+    }
+
+    /** One proposal with its newest revision. */
+    public ProposalView get(long id, SignedIn who) {
+        StoredProposal proposal = visible(id, who);
+        Map<Long, SegmentName> names = segmentNames();
+        RevisionView newest = stored(proposal, proposal.newestRevision(), names);
+        String owner = nameOf(directory.named(proposal.ownerId()).orElse(null));
+        return proposal.view(named(names, proposal.segmentId()), owner, newest);
+    }
+
+    /** One proposal that the person may change. */
+    public ProposalView forChange(long id, SignedIn who) {
+        changeable(id, who);
+        return get(id, who);
+    }
+
+    public Page<RevisionSummary> revisions(long id, Pageable page, SignedIn who) {
+        StoredProposal proposal = visible(id, who);
+        return revisions.summaries(proposal.id(), PageRequest.of(page.getPageNumber(), page.getPageSize()));
+    }
+
+    public RevisionView revision(long id, int number, SignedIn who) {
+        return stored(visible(id, who), number, segmentNames());
+    }
+
+    public Assessment today(RevisionView revision) {
+        return judge.judge(revision.dimensions(), revision.segment().key()).assessment();
+    }
+
+    /** Those who own a proposal, by name. */
+    public List<PersonName> owners() {
+        return directory.named(proposals.owners()).values().stream()
+                .sorted(java.util.Comparator.comparing(PersonName::name).thenComparing(PersonName::id))
+                .toList();
+    }
+
+    StoredProposal visible(long id, SignedIn who) {
+        return proposals
+                .findById(id)
+                .filter(proposal -> ProposalRights.sees(who, proposal.ownerId()))
+                .orElseThrow(() -> new UnknownProposal(id));
+    }
+
+    StoredProposal changeable(long id, SignedIn who) {
+        StoredProposal proposal = visible(id, who);
+        if (!ProposalRights.changes(who, proposal.ownerId())) {
+            throw new Forbidden("Only its owner and the lead change this proposal.");
+        }
+        return proposal;
+    }
+
+    private RevisionView stored(StoredProposal proposal, int number, Map<Long, SegmentName> names) {
+        StoredRevision revision = revisions
+                .findByProposalIdAndNumber(proposal.id(), number)
+                .orElseThrow(() -> new UnknownRevision(number));
+        return revision.view(named(names, revision.segmentId()));
+    }
+
+    private Map<Long, SegmentName> segmentNames() {
+        return segments.names().stream().collect(Collectors.toMap(SegmentName::id, Function.identity()));
+    }
+
+    private static SegmentName named(Map<Long, SegmentName> names, long id) {
+        SegmentName name = names.get(id);
+        if (name == null) {
+            throw new IllegalStateException("There is no segment with the id " + id);
+        }
+        return name;
+    }
+
+    private static String nameOf(@Nullable PersonName person) {
+        return person == null ? "" : person.name();
+    }
+}

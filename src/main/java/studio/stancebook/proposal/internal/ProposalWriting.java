@@ -1,0 +1,169 @@
+package studio.stancebook.proposal.internal;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.catalogue.SegmentName;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.DimensionChecks;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.ImpossibleDimensions;
+import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.Forbidden;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Stale;
+import studio.stancebook.proposal.ProposalChange;
+import studio.stancebook.proposal.ProposalDraft;
+import studio.stancebook.proposal.ProposalRights;
+import studio.stancebook.proposal.ProposalRules;
+import studio.stancebook.proposal.Stage;
+
+/** Makes, changes and revises proposals for a person. */
+@Component
+public class ProposalWriting {
+
+    private final StoredProposals proposals;
+    private final StoredRevisions revisions;
+    private final ProposalReading reading;
+    private final Segments segments;
+    private final Judge judge;
+    private final Clock clock;
+
+    ProposalWriting(
+            StoredProposals proposals,
+            StoredRevisions revisions,
+            ProposalReading reading,
+            Segments segments,
+            Judge judge,
+            Clock clock) {
+        this.proposals = proposals;
+        this.revisions = revisions;
+        this.reading = reading;
+        this.segments = segments;
+        this.judge = judge;
+        this.clock = clock;
+    }
+
+    /** Makes a proposal with its first revision. */
+    public long make(ProposalDraft draft, SignedIn who) {
+        if (!ProposalRights.makes(who)) {
+            throw new Forbidden("A viewer reads proposals but makes none.");
+        }
+        require(ProposalRules.errors(draft.name(), draft.note()), draft.dimensions());
+        SegmentName segment = segments.named(draft.segment());
+        Instant now = clock.instant();
+        StoredProposal proposal = proposals.saveAndFlush(new StoredProposal(draft.name(), segment.id(), who, now));
+        DimensionSet marked = draft.dimensions().markedSince(null, who.name(), now);
+        StoredRevision first = new StoredRevision(proposal.id(), 1, marked, draft.note(), who, now);
+        add(proposal, first, marked, segment, who, now);
+        return proposal.id();
+    }
+
+    /** Changes name, segment and stage. */
+    public void change(long id, ExpectedVersion expected, ProposalChange change, SignedIn who) {
+        StoredProposal proposal = reading.changeable(id, who);
+        expected.check(proposal.version(), "proposal");
+        requireMay(proposal.stage(), change.stage(), who);
+        List<FieldError> errors = new ArrayList<>();
+        ProposalRules.name(change.name()).ifPresent(errors::add);
+        require(errors, null);
+        SegmentName segment = segments.named(change.segment());
+        long before = proposal.segmentId();
+        Instant now = clock.instant();
+        proposal.become(change.name(), segment.id(), change.stage(), who, now);
+        if (segment.id() != before) {
+            moveTo(segment, proposal, who, now);
+        } else {
+            orStale(() -> proposals.saveAndFlush(proposal));
+        }
+    }
+
+    private static void requireMay(Stage from, Stage to, SignedIn who) {
+        if (from != to && !(ProposalRights.decides(who, from) && ProposalRights.decides(who, to))) {
+            throw new Forbidden("Only the lead says that a proposal is agreed, or that it is no longer.");
+        }
+    }
+
+    /** The same dimensions judged by the bands of another segment are a revision of their own. */
+    private void moveTo(SegmentName segment, StoredProposal proposal, SignedIn who, Instant now) {
+        DimensionSet dimensions = newest(proposal).dimensions();
+        String note = "Judged as " + segment.name() + " from now on.";
+        StoredRevision next =
+                new StoredRevision(proposal.id(), proposal.newestRevision() + 1, dimensions, note, who, now);
+        add(proposal, next, dimensions, segment, who, now);
+    }
+
+    /** Adds a revision. */
+    public void revise(long id, ExpectedVersion expected, DimensionSet dimensions, String note, SignedIn who) {
+        StoredProposal proposal = reading.changeable(id, who);
+        expected.check(proposal.version(), "proposal");
+        List<FieldError> errors = new ArrayList<>();
+        ProposalRules.note(note.strip()).ifPresent(errors::add);
+        require(errors, dimensions);
+        Instant now = clock.instant();
+        DimensionSet marked = dimensions.markedSince(newest(proposal).dimensions(), who.name(), now);
+        StoredRevision next =
+                new StoredRevision(proposal.id(), proposal.newestRevision() + 1, marked, note.strip(), who, now);
+        add(proposal, next, marked, segmentOf(proposal), who, now);
+    }
+
+    private void add(
+            StoredProposal proposal,
+            StoredRevision revision,
+            DimensionSet dimensions,
+            SegmentName segment,
+            SignedIn who,
+            Instant now) {
+        Judge.Judgement judgement = judge.judge(dimensions, segment.key());
+        revision.judgedBy(segment.id(), judgement.classRevision(), judgement.assessment());
+        proposal.reach(revision, who, now);
+        orStale(() -> proposals.saveAndFlush(proposal));
+        orStale(() -> revisions.saveAndFlush(revision));
+    }
+
+    private StoredRevision newest(StoredProposal proposal) {
+        return revisions
+                .findByProposalIdAndNumber(proposal.id(), proposal.newestRevision())
+                .orElseThrow();
+    }
+
+    private SegmentName segmentOf(StoredProposal proposal) {
+        return segments.names().stream()
+                .filter(name -> name.id() == proposal.segmentId())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Everything that is wrong at once: texts, ranges, and what does not close. */
+    private static void require(List<FieldError> texts, @Nullable DimensionSet dimensions) {
+        List<FieldError> errors = new ArrayList<>(texts);
+        if (dimensions != null) {
+            try {
+                DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+            } catch (ImpossibleDimensions impossible) {
+                errors.addAll(impossible.errors());
+            }
+        }
+        if (!errors.isEmpty()) {
+            throw texts.isEmpty()
+                    ? new ImpossibleDimensions(errors)
+                    : new Impossible(errors.get(0).message(), errors);
+        }
+    }
+
+    private static void orStale(Runnable write) {
+        try {
+            write.run();
+        } catch (ObjectOptimisticLockingFailureException | DataIntegrityViolationException changedMeanwhile) {
+            throw new Stale("The proposal was changed by somebody else at the same moment: read it again.");
+        }
+    }
+}

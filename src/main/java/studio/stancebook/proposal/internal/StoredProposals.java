@@ -1,0 +1,27 @@
+package studio.stancebook.proposal.internal;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+import studio.stancebook.proposal.Stage;
+
+/** The proposals. */
+public interface StoredProposals extends Repository<StoredProposal, Long> {
+
+    StoredProposal saveAndFlush(StoredProposal proposal);
+
+    Optional<StoredProposal> findById(long id);
+
+    /** Those of a segment, a stage and an owner, each of which may be null for any. */
+    @Query("select p from StoredProposal p where (:segmentId is null or p.segmentId = :segmentId)"
+            + " and (:stage is null or p.stage = :stage) and (:ownerId is null or p.ownerId = :ownerId)")
+    Page<StoredProposal> find(@Nullable Long segmentId, @Nullable Stage stage, @Nullable Long ownerId, Pageable page);
+
+    /** The ids of all who own a proposal. */
+    @Query("select distinct p.ownerId from StoredProposal p")
+    List<Long> owners();
+}

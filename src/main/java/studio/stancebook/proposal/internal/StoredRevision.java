@@ -1,0 +1,126 @@
+package studio.stancebook.proposal.internal;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.catalogue.SegmentName;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.proposal.RevisionView;
+
+/** A revision as it is kept; never changed. */
+@Entity
+@Table(name = "proposal_revision")
+public class StoredRevision {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private @Nullable Long id;
+
+    @Column(nullable = false, updatable = false)
+    private long proposalId;
+
+    @Column(nullable = false, updatable = false)
+    private int number;
+
+    @Column(nullable = false, updatable = false)
+    private long segmentId;
+
+    @Column(nullable = false, updatable = false, length = 1000000)
+    private String dimensions = "";
+
+    @Column(nullable = false, updatable = false, length = 50000)
+    private String recorded = "";
+
+    @Column(nullable = false, updatable = false, length = 2000)
+    private String note = "";
+
+    @Column(nullable = false, updatable = false)
+    private long authorId;
+
+    @Column(nullable = false, updatable = false)
+    private String authorName = "";
+
+    @Column(nullable = false, updatable = false)
+    private Instant madeAt = Instant.EPOCH;
+
+    @Column(nullable = false, updatable = false)
+    private long classRevision;
+
+    @Column(nullable = false, updatable = false, length = 1000000)
+    private String assessment = "";
+
+    @Column(nullable = false, updatable = false)
+    private int judged;
+
+    @Column(nullable = false, updatable = false)
+    private int outside;
+
+    @Column(nullable = false, updatable = false)
+    private int tooClose;
+
+    protected StoredRevision() {}
+
+    StoredRevision(long proposalId, int number, DimensionSet set, String note, SignedIn author, Instant now) {
+        this.proposalId = proposalId;
+        this.number = number;
+        this.dimensions = RevisionText.dimensions(set);
+        this.recorded = RevisionText.recorded(set);
+        this.note = note;
+        this.authorId = author.personId();
+        this.authorName = author.name();
+        this.madeAt = now;
+    }
+
+    void judgedBy(long inSegment, long atClassRevision, Assessment found) {
+        segmentId = inSegment;
+        classRevision = atClassRevision;
+        assessment = RevisionText.assessment(found);
+        judged = found.judged();
+        outside = found.outside();
+        tooClose = found.tooClose();
+    }
+
+    public int number() {
+        return number;
+    }
+
+    public long segmentId() {
+        return segmentId;
+    }
+
+    int judged() {
+        return judged;
+    }
+
+    int outside() {
+        return outside;
+    }
+
+    int tooClose() {
+        return tooClose;
+    }
+
+    DimensionSet dimensions() {
+        return RevisionText.readDimensions(dimensions, recorded);
+    }
+
+    /** @param segment the name of {@link #segmentId()} */
+    public RevisionView view(SegmentName segment) {
+        return new RevisionView(
+                number,
+                segment,
+                dimensions(),
+                note,
+                authorName,
+                madeAt,
+                classRevision,
+                RevisionText.readAssessment(assessment));
+    }
+}
