@@ -183,7 +183,7 @@ class AccountPagesTest {
 
         assertThat(made.headers().firstValue("Cache-Control"))
                 .hasValueSatisfying(v -> assertThat(v).contains("no-store"));
-        assertThat(later).contains("plotter").doesNotContain(token.group());
+        assertThat(later).contains("plotter").doesNotContain(token.group()).doesNotContain("You have no tokens");
         studio.withToken(token.group())
                 .get()
                 .uri("/api/v1/tokens")
@@ -201,6 +201,15 @@ class AccountPagesTest {
                 .exchange()
                 .expectStatus()
                 .isUnauthorized();
+    }
+
+    @Test
+    void leadsEverybodyToWhatConcernsThem() {
+        assertThat(studio.browser(Role.LEAD).get("/studio").body())
+                .contains("/studio/people")
+                .contains("/account");
+        assertThat(studio.browser(Role.VIEWER).get("/studio").body()).doesNotContain("/studio/people");
+        assertThat(signedIn(somebody(Role.VIEWER)).get("/account").body()).contains("You have no tokens");
     }
 
     @Test

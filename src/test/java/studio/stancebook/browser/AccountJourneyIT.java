@@ -112,6 +112,7 @@ class AccountJourneyIT {
         signIn(page);
         for (String path : List.of(
                 "/account",
+                "/studio",
                 "/studio/people",
                 "/studio/people/new",
                 "/studio/people/" + studio.person(Role.LEAD).personId(),

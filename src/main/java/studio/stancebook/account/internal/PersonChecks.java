@@ -23,8 +23,8 @@ final class PersonChecks {
         if (email.length() > MAX_EMAIL || !EMAIL.matcher(email).matches()) {
             object(
                     "email",
-                    "\"" + shown(email) + "\" is not an e-mail address: it takes the form name@place, at most "
-                            + MAX_EMAIL + " characters.");
+                    told(email, "an e-mail address") + "it takes the form name@place, at most " + MAX_EMAIL
+                            + " characters.");
         }
         return email;
     }
@@ -32,9 +32,7 @@ final class PersonChecks {
     String displayName(@Nullable String typed) {
         String name = typed == null ? "" : typed.strip();
         if (name.isEmpty() || name.length() > MAX_NAME || name.chars().anyMatch(Character::isISOControl)) {
-            object(
-                    "displayName",
-                    "\"" + shown(name) + "\" is not a name: it takes 1 to " + MAX_NAME + " characters on one line.");
+            object("displayName", told(name, "a name") + "it takes 1 to " + MAX_NAME + " characters on one line.");
         }
         return name;
     }
@@ -42,7 +40,7 @@ final class PersonChecks {
     Role role(@Nullable String typed) {
         Optional<Role> role = Role.ofKey(typed == null ? "" : typed);
         if (role.isEmpty()) {
-            object("role", "\"" + shown(typed) + "\" is not a role: it is one of " + Role.keys() + ".");
+            object("role", told(typed, "a role") + "it is one of " + Role.keys() + ".");
         }
         return role.orElse(Role.VIEWER);
     }
@@ -72,8 +70,13 @@ final class PersonChecks {
         }
     }
 
-    private static String shown(@Nullable String typed) {
-        String text = typed == null ? "" : typed;
-        return text.length() <= MAX_NAME ? text : text.substring(0, MAX_NAME) + "…";
+    /** Begins a sentence about what was typed, or about nothing having been typed. */
+    private static String told(@Nullable String typed, String wanted) {
+        String text = typed == null ? "" : typed.strip();
+        if (text.isEmpty()) {
+            return "Give " + wanted + ": ";
+        }
+        String shown = text.length() <= MAX_NAME ? text : text.substring(0, MAX_NAME) + "…";
+        return "\"" + shown + "\" is not " + wanted + ": ";
     }
 }

@@ -90,7 +90,7 @@ class AccountPage {
     private String page(SignedIn who, @Nullable String tokenName, FieldErrors errors, Model model) {
         model.addAttribute("who", who);
         model.addAttribute("role", roles.byKey().get(who.role().key()));
-        model.addAttribute("tokens", desk.list(who));
+        model.addAttribute("tokens", desk.list(who).stream().map(TokenLine::of).toList());
         model.addAttribute("tokenName", tokenName);
         model.addAttribute("errors", errors);
         return "account/account";

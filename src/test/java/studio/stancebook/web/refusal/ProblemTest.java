@@ -251,6 +251,7 @@ class ProblemTest {
     void tellsPeopleOnAPage() {
         HttpResponse<String> missing = studio.browser(Role.DESIGNER).get("/no/such/page");
         HttpResponse<String> taken = studio.browser(Role.DESIGNER).get("/faults/conflict");
+        HttpResponse<String> fields = studio.browser(Role.DESIGNER).get("/faults/impossible");
         HttpResponse<String> failed = studio.browser(Role.DESIGNER).get("/faults/internal");
 
         assertThat(missing.statusCode()).isEqualTo(404);
@@ -259,6 +260,8 @@ class ProblemTest {
         assertThat(missing.body()).contains("There is nothing at /no/such/page.");
         assertThat(taken.statusCode()).isEqualTo(409);
         assertThat(taken.body()).contains("The name is taken.");
+        assertThat(fields.statusCode()).isEqualTo(422);
+        assertThat(fields.body()).contains("Two fields.").contains("A.").contains("B.");
         assertThat(failed.statusCode()).isEqualTo(500);
         assertThat(failed.body())
                 .contains(failed.headers().firstValue("X-Request-Id").orElseThrow())

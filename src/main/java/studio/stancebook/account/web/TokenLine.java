@@ -1,0 +1,26 @@
+package studio.stancebook.account.web;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.account.internal.TokenEntry;
+
+/**
+ * A token as a line of the list on its owner's page.
+ *
+ * @param made when, to the minute in UTC
+ * @param used when last, to the minute in UTC; null if never
+ */
+record TokenLine(long id, String name, String made, @Nullable String used) {
+
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    static TokenLine of(TokenEntry token) {
+        Instant used = token.lastUsedAt();
+        return new TokenLine(
+                token.id(), token.name(), MINUTE.format(token.createdAt()), used == null ? null : MINUTE.format(used));
+    }
+}
