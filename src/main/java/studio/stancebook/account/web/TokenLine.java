@@ -13,7 +13,8 @@ import studio.stancebook.account.internal.TokenEntry;
  * @param made when, to the minute in UTC
  * @param used when last, to the minute in UTC; null if never
  */
-record TokenLine(long id, String name, String made, @Nullable String used) {
+record TokenLine(
+        long id, String name, String made, @Nullable String used) {
 
     private static final DateTimeFormatter MINUTE =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
