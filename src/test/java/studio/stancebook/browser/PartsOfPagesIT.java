@@ -1,0 +1,170 @@
+package studio.stancebook.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+
+/** What pages are made of, in a real browser: every fragment in both themes, the theme switch, the way by keyboard. */
+@StudioTest
+class PartsOfPagesIT {
+
+    /** The ground as settings/colours.css has it, as browsers report it. */
+    private static final String FILM = "rgb(244, 242, 235)";
+
+    private static final String BLUEPRINT = "rgb(18, 32, 43)";
+
+    private static Chromium chromium;
+
+    @Autowired
+    StudioClients studio;
+
+    private final List<String> complaints = new ArrayList<>();
+    private BrowserContext context;
+
+    @BeforeAll
+    static void start() {
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+    }
+
+    @AfterEach
+    void close() {
+        context.close();
+        assertThat(complaints).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT, 360", "DARK, 360", "LIGHT, 1280", "DARK, 2560"})
+    void meetTheRulesOfAccessibilityAndFitTheWindow(ColorScheme scheme, int width) {
+        Page page = signedIn(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
+        for (String path : List.of("/", "/living", "/living/question")) {
+            page.navigate(studio.address() + path);
+            List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
+            assertThat(violations)
+                    .as("%s, %s, %d px", path, scheme, width)
+                    .extracting(
+                            Rule::getId,
+                            Rule::getHelp,
+                            rule -> rule.getNodes().get(0).getHtml())
+                    .isEmpty();
+            assertThat(page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
+                    .as("%s fits %d px", path, width)
+                    .isEqualTo(true);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void switchTheThemeAndKeepItWithAndWithoutScript(boolean script) {
+        Page page = signedIn(new NewContextOptions()
+                .setColorScheme(ColorScheme.LIGHT)
+                .setJavaScriptEnabled(script)
+                .setViewportSize(1280, 900));
+        page.navigate(studio.address() + "/living?page=1");
+        assertThat(ground(page)).isEqualTo(FILM);
+
+        page.waitForResponse(
+                answer -> answer.url().endsWith("/theme"),
+                () -> page.getByRole(AriaRole.BUTTON, named("Dark: blueprint")).click());
+        page.waitForURL(studio.address() + "/living?page=1");
+        page.locator("html[data-theme=dark]").waitFor();
+        assertThat(ground(page)).isEqualTo(BLUEPRINT);
+
+        page.navigate(studio.address() + "/");
+        assertThat(ground(page)).isEqualTo(BLUEPRINT);
+        assertThat(page.getByRole(AriaRole.BUTTON, named("Dark: blueprint")).getAttribute("aria-pressed"))
+                .isEqualTo("true");
+    }
+
+    @Test
+    void followTheSystemAsLongAsNothingElseIsChosen() {
+        Page page = signedIn(new NewContextOptions().setColorScheme(ColorScheme.DARK));
+        assertThat(ground(page)).isEqualTo(BLUEPRINT);
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        assertThat(ground(page)).isEqualTo(FILM);
+    }
+
+    @Test
+    void letTheKeyboardSkipToTheContentAndShowWhereItIs() {
+        Page page = signedIn(new NewContextOptions().setViewportSize(1280, 900));
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("document.activeElement.className")).isEqualTo("skip");
+        page.keyboard().press("Enter");
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("document.activeElement.closest('main') !== null"))
+                .isEqualTo(true);
+        assertThat(page.evaluate("getComputedStyle(document.activeElement).outlineStyle"))
+                .isEqualTo("solid");
+        assertThat(page.evaluate("getComputedStyle(document.activeElement).outlineWidth"))
+                .isEqualTo("3px");
+    }
+
+    @Test
+    void areSetInTheFaceServedFromHereWithFiguresOfOneWidth() {
+        Page page = signedIn(new NewContextOptions().setViewportSize(1280, 900));
+        page.navigate(studio.address() + "/living");
+        assertThat(page.evaluate("document.fonts.ready.then(() => document.fonts.check('16px Overpass'))"))
+                .isEqualTo(true);
+        Object widths = page.evaluate("""
+                () => [...'0123456789'].map(figure => {
+                  const span = document.createElement('span');
+                  span.textContent = figure.repeat(20);
+                  document.querySelector('main').append(span);
+                  const width = span.getBoundingClientRect().width;
+                  span.remove();
+                  return Math.round(width * 100);
+                }).filter((width, at, all) => all.indexOf(width) === at).length
+                """);
+        assertThat(widths).isEqualTo(1);
+    }
+
+    private static String ground(Page page) {
+        return page.locator("html")
+                .evaluate("html => getComputedStyle(html).backgroundColor")
+                .toString();
+    }
+
+    private static Page.GetByRoleOptions named(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private Page signedIn(NewContextOptions options) {
+        context = chromium.browser().newContext(options);
+        Page page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if ("error".equals(message.type()) || "warning".equals(message.type())) {
+                complaints.add(page.url() + ": " + message.text());
+            }
+        });
+        page.onPageError(error -> complaints.add(page.url() + ": " + error));
+        page.navigate(studio.address() + "/sign-in");
+        page.getByLabel("E-mail").fill(studio.person(Role.DESIGNER).email());
+        page.getByLabel("Password").fill(StudioClients.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/");
+        return page;
+    }
+}
