@@ -56,7 +56,14 @@ class AccessTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/sign-in", "/actuator/health", "/webjars/htmx.org/dist/htmx.min.js"})
+    @ValueSource(
+            strings = {
+                "/sign-in",
+                "/actuator/health",
+                "/actuator/health/liveness",
+                "/actuator/health/readiness",
+                "/webjars/htmx.org/dist/htmx.min.js"
+            })
     void isOpenWhereOneComesIn(String path) {
         assertThat(studio.browser().get(path).statusCode()).isEqualTo(200);
     }

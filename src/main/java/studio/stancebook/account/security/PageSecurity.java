@@ -37,7 +37,9 @@ class PageSecurity {
         "/assets/**",
         "/webjars/**",
         "/favicon.ico",
-        "/actuator/health"
+        "/actuator/health",
+        "/actuator/health/liveness",
+        "/actuator/health/readiness"
     };
 
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
