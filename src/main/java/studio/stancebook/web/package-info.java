@@ -1,6 +1,6 @@
 /** The shell around all modules: what every page and every answer has in common. Nothing depends on it. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "account"})
+@ApplicationModule(allowedDependencies = {"quantity", "problem", "account", "dimension", "catalogue", "proposal"})
 package studio.stancebook.web;
 
 import org.jspecify.annotations.NullMarked;
