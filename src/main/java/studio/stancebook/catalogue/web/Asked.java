@@ -8,10 +8,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.ClassFilter;
-import studio.stancebook.catalogue.MeasureRange;
+import studio.stancebook.catalogue.PackagesAsked;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.Malformed;
-import studio.stancebook.quantity.Interval;
 import studio.stancebook.statistics.QuantileType;
 
 /** Parameters of requests as values, or a refusal that says what is accepted. */
@@ -50,49 +49,16 @@ final class Asked {
     }
 
     static CatalogueFilter filter(PackageFilterParameters asked) {
-        if (asked.fromYear() != null && asked.toYear() != null && asked.fromYear() > asked.toYear()) {
-            throw Malformed.ofField(
-                    "fromYear",
-                    "The years run from " + asked.fromYear() + " to " + asked.toYear()
-                            + ": the first must not be later.");
-        }
-        return new CatalogueFilter(
-                textOf(asked.q()),
-                blankAsNull(asked.segment()),
-                asked.fromYear(),
-                asked.toYear(),
-                textOf(asked.origin()).isEmpty() ? null : origin(textOf(asked.origin())),
-                range(asked));
-    }
-
-    private static @Nullable MeasureRange range(PackageFilterParameters asked) {
-        if (textOf(asked.measure()).isEmpty()) {
-            if (asked.min() != null || asked.max() != null) {
-                throw Malformed.ofField("measure", "The limits min and max need the measure that they are for.");
-            }
-            return null;
-        }
-        double least = limit("min", asked.min(), Double.NEGATIVE_INFINITY);
-        double most = limit("max", asked.max(), Double.POSITIVE_INFINITY);
-        if (least > most) {
-            throw Malformed.ofField("min", "min is " + least + " and max " + most + ": min must not be above max.");
-        }
-        return new MeasureRange(textOf(asked.measure()), new Interval(least, most));
-    }
-
-    private static double limit(String field, @Nullable Double value, double none) {
-        if (value != null && !Double.isFinite(value)) {
-            throw Malformed.ofField(field, field + " is a number, not " + value + ".");
-        }
-        return value == null ? none : value;
-    }
-
-    private static String textOf(@Nullable String text) {
-        return text == null ? "" : text.strip();
-    }
-
-    private static @Nullable String blankAsNull(@Nullable String text) {
-        return textOf(text).isEmpty() ? null : textOf(text);
+        return new PackagesAsked(
+                        asked.q(),
+                        asked.segment(),
+                        asked.fromYear(),
+                        asked.toYear(),
+                        asked.origin(),
+                        asked.measure(),
+                        asked.min(),
+                        asked.max())
+                .filter();
     }
 
     static String shown(String text) {

@@ -1,0 +1,34 @@
+package studio.stancebook.exchange.takeout;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import studio.stancebook.exchange.mapping.CellGuard;
+
+/** Writes a table as CSV: RFC 4180, UTF-8 without a byte order mark, lines ended by CR LF. */
+final class CsvExport {
+
+    private CsvExport() {}
+
+    static void write(TableSpool spool, Path to) throws IOException {
+        List<ExportColumn> columns = spool.usedColumns();
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(to, StandardCharsets.UTF_8)) {
+            csv.writeRecord(columns.stream().map(ExportColumn::heading).toList());
+            spool.forEach(cells -> csv.writeRecord(guarded(columns, cells)));
+        }
+    }
+
+    /** Text that a spreadsheet would take for a formula gets its apostrophe; numbers stay numbers. */
+    private static List<String> guarded(List<ExportColumn> columns, List<String> cells) {
+        List<String> guarded = new ArrayList<>(cells.size());
+        for (int i = 0; i < cells.size(); i++) {
+            guarded.add(columns.get(i).number() ? cells.get(i) : CellGuard.guarded(cells.get(i)));
+        }
+        return guarded;
+    }
+}

@@ -1,0 +1,61 @@
+package studio.stancebook.exchange.web;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import org.springframework.core.io.InputStreamResource;
+import org.springframework.core.io.Resource;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.PackagesAsked;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.exchange.takeout.ExportFormat;
+import studio.stancebook.exchange.takeout.Exporter;
+import studio.stancebook.problem.Malformed;
+
+/** Packages as a file to save, for the call and for the page. */
+@Component
+class ExportAnswer {
+
+    private final Exporter exporter;
+    private final Clock clock;
+
+    ExportAnswer(Exporter exporter, Clock clock) {
+        this.exporter = exporter;
+        this.clock = clock;
+    }
+
+    ResponseEntity<Resource> of(PackagesAsked asked, String formatKey) {
+        ExportFormat format = ExportFormat.ofKey(formatKey)
+                .orElseThrow(() -> Malformed.ofField(
+                        "format",
+                        "\"" + TextLimit.shown(formatKey) + "\" is none of the formats " + ExportFormat.keys() + "."));
+        Path file = exporter.write(asked.filter(), format);
+        String name = "packages-" + LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC) + "." + format.key();
+        try {
+            long size = Files.size(file);
+            Resource body = new InputStreamResource(Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE));
+            return ResponseEntity.ok()
+                    .contentType(MediaType.parseMediaType(format.mediaType()))
+                    .contentLength(size)
+                    .header(
+                            HttpHeaders.CONTENT_DISPOSITION,
+                            ContentDisposition.attachment()
+                                    .filename(name)
+                                    .build()
+                                    .toString())
+                    .body(body);
+        } catch (IOException failure) {
+            ReceivedFiles.delete(file);
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
