@@ -93,7 +93,10 @@ abstract class TokenTest {
                 .expectStatus()
                 .isUnauthorized()
                 .expectHeader()
-                .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Basic realm=\"stancebook\", charset=\"UTF-8\"");
+                .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Basic realm=\"stancebook\", charset=\"UTF-8\"")
+                .expectBody()
+                .jsonPath("$.detail")
+                .isEqualTo("Address and password do not match anyone who may sign in here.");
     }
 
     @Test

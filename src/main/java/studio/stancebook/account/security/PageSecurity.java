@@ -77,6 +77,7 @@ class PageSecurity {
         form.loginPage("/sign-in")
                 .usernameParameter("email")
                 .passwordParameter("password")
+                .successHandler(new WorkingDay(wantedPages()))
                 .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
     }
 

@@ -1,6 +1,7 @@
 package studio.stancebook.account.security;
 
 import org.springframework.security.authentication.AccountStatusUserDetailsChecker;
+import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
@@ -40,7 +41,7 @@ class PasswordSignIn extends DaoAuthenticationProvider {
             return proven;
         } catch (AuthenticationException refused) {
             attempts.failed(claim.getName(), machine);
-            throw refused;
+            throw new BadCredentialsException("Address and password do not match anyone who may sign in here.");
         }
     }
 
