@@ -1,5 +1,6 @@
 package studio.stancebook.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -52,11 +53,12 @@ final class Cabin {
     }
 
     private PathData closed(List<Point> points) {
-        List<Point> thinned = Thinning.of(points, decimals == 0 ? 8 : 2, decimals == 0 ? 24 : 80);
-        SmoothLine line = new SmoothLine(24);
-        thinned.forEach(line::through);
-        line.through(thinned.get(0));
-        return line.into(new PathData(decimals)).close();
+        List<Point> around = new ArrayList<>(points);
+        around.add(points.get(0));
+        boolean small = decimals == 0;
+        return new TakenOff(around, small ? 8 : 1.2, small ? 24 : 90)
+                .into(new PathData(decimals))
+                .close();
     }
 
     private void doors(@Nullable Glass glass) {
@@ -94,8 +96,8 @@ final class Cabin {
         PathData path = new PathData()
                 .moveTo(cut)
                 .curveTo(
-                        new Point(cut.x() - 0.03 * d, cut.z() + 0.35 * rise),
-                        new Point(base.x() - 0.06 * d, base.z() - 0.35 * rise),
+                        new Point(cut.x(), cut.z() + 0.5 * rise),
+                        new Point(base.x() - 0.02 * d, base.z() - 0.3 * rise),
                         base)
                 .lineTo(new Point(top.x() - 0.06 * d, top.z() + 0.015 * d));
         film.stroke(Film.Leaf.DETAIL, marking.pen("shut", Part.FRONT_DOOR), path);
@@ -103,27 +105,48 @@ final class Cabin {
 
     private void rearCut(Point cut, Glass glass) {
         Tyre tyre = vehicle.tyre(Axle.REAR).orElse(null);
-        double beltX = Math.max(
-                cut.x(),
-                Math.min(vehicle.wheelbase() - 0.02 * d, glass.rearTop().x() - 0.12 * d));
+        boolean atTheWheel = tyre != null && tyre.x() - cut.x() < 0.95 * d && tyre.x() - cut.x() > 0.5 * d;
+        double behindWheel =
+                Math.min(vehicle.wheelbase() - 0.02 * d, glass.rearTop().x() - 0.12 * d);
+        double beltX = atTheWheel ? Math.max(cut.x(), behindWheel) : cut.x() + 0.03 * d;
         Point base = new Point(beltX, glass.beltAt(beltX));
-        double rise = base.z() - cut.z();
-        PathData path = new PathData().moveTo(cut);
-        boolean atTheArch = tyre != null && tyre.x() - cut.x() < 0.85 * d;
-        if (atTheArch && tyre != null) {
-            path.curveTo(
-                    new Point(cut.x(), cut.z() + 0.42 * rise),
-                    new Point(base.x() + 0.03 * d, base.z() - 0.52 * rise),
-                    base);
+        PathData path = new PathData();
+        if (atTheWheel && tyre != null) {
+            aroundTheWheel(path, cut, tyre, base);
         } else {
-            path.curveTo(
-                    new Point(cut.x() + 0.02 * d, cut.z() + 0.4 * rise),
-                    new Point(base.x() + 0.01 * d, base.z() - 0.3 * rise),
-                    base);
+            double rise = base.z() - cut.z();
+            path.moveTo(cut)
+                    .curveTo(
+                            new Point(cut.x(), cut.z() + 0.42 * rise),
+                            new Point(base.x() + 0.03 * d, base.z() - 0.3 * rise),
+                            base);
         }
         double topX = Math.min(glass.rearTop().x() - 0.04 * d, beltX - 0.02 * d);
         path.lineTo(new Point(topX, glass.roofAt(topX)));
         film.stroke(Film.Leaf.DETAIL, marking.pen("shut", Part.REAR_DOOR), path);
+    }
+
+    /** Up from the sill, concentric with the wheel opening, then on to the belt. */
+    private void aroundTheWheel(PathData path, Point cut, Tyre tyre, Point base) {
+        double opening = vehicle.landmark(Landmark.ARCH_REAR_TOP)
+                .map(top -> top.z() - tyre.centreHeight())
+                .orElse(tyre.radius() * 1.1);
+        double radius = Math.max(tyre.x() - cut.x(), opening + 0.05 * d);
+        double from = Math.max(cut.z(), tyre.centreHeight());
+        double level = Math.min(from - tyre.centreHeight(), radius * 0.7);
+        Point start = new Point(tyre.x() - Math.sqrt(radius * radius - level * level), from);
+        double beside = Math.max(-1, Math.min(1, (base.x() - 0.08 * radius - tyre.x()) / radius));
+        double leaveDeg = Math.max(128, Math.toDegrees(Math.acos(beside)));
+        Point leave = Vector.atDeg(leaveDeg).times(radius).from(tyre.centre());
+        boolean onTheSill = cut.x() <= start.x() + 1;
+        path.moveTo(onTheSill ? cut : start).lineTo(start);
+        if (leave.z() > start.z()) {
+            path.arcTo(radius, false, true, leave);
+        }
+        double left = Vector.between(leave, base).length();
+        double down = Math.max(0, base.z() - leave.z()) * 0.6;
+        Point on = Vector.atDeg(leaveDeg - 90).times(0.35 * left).from(leave);
+        path.curveTo(on, new Point(base.x() + 0.02 * radius, base.z() - down), base);
     }
 
     /** The shut line between the doors, which no landmark records. */

@@ -12,16 +12,28 @@ final class DimensionLines {
     private final Film film;
     private final Marking marking;
     private final Figures figures;
+    private final Remarks remarks;
     private final Lettering lettering;
     private final double em;
+    private final boolean worded;
 
-    DimensionLines(Vehicle vehicle, Film film, Marking marking, Figures figures, Lettering lettering, double emMm) {
+    DimensionLines(
+            Vehicle vehicle,
+            Film film,
+            Marking marking,
+            Figures figures,
+            Remarks remarks,
+            Lettering lettering,
+            double emMm,
+            boolean worded) {
         this.vehicle = vehicle;
         this.film = film;
         this.marking = marking;
         this.figures = figures;
+        this.remarks = remarks;
         this.lettering = lettering;
         this.em = emMm;
+        this.worded = worded;
     }
 
     /** Overhangs and wheelbase in one row, the overall length in the next. */
@@ -89,10 +101,20 @@ final class DimensionLines {
             Words words = new Words(marking.pen("dimension-word", part), x, -z + 0.34 * em, "middle", text);
             if (lettering.widthOf(text) + 1.8 * em <= span && lettering.take(words)) {
                 film.words(words);
+                verdict(x, z, part);
                 return words;
             }
         }
         return null;
+    }
+
+    /** The verdict in words under the label of a marked dimension. */
+    private void verdict(double x, double z, Part part) {
+        String text = remarks.verdict(part);
+        Words words = new Words(marking.pen("dimension-word", part), x, -z + 1.45 * em, "middle", text);
+        if (worded && !text.isEmpty() && lettering.take(words)) {
+            film.words(words);
+        }
     }
 
     /** The ground clearance as an upright dimension at {@code x}. */
@@ -109,14 +131,18 @@ final class DimensionLines {
         film.stroke(Film.Leaf.DIMENSIONS, marking.pen("slash", Part.CLEARANCE), slash);
         String mm = figures.mm(Reading.GROUND_CLEARANCE);
         String wheels = figures.wheels(Reading.GROUND_CLEARANCE);
-        String text = mm != null
-                ? Phrases.of("drawing.dimension.clearance", mm)
-                : wheels != null ? Phrases.of("drawing.dimension.wheels", wheels) : "";
+        if (mm == null && wheels == null) {
+            return;
+        }
+        String figure = mm == null
+                ? Phrases.of("drawing.dimension.wheels", wheels == null ? "" : wheels)
+                : Phrases.of("drawing.dimension.clearance", mm);
+        String text = figure + remarks.after(Part.CLEARANCE);
         for (int side = 1; side >= -1; side -= 2) {
             Point at = new Point(x + side * 0.5 * em, clearance / 2 - 0.34 * em);
             Words words = new Words(
                     marking.pen("dimension-word", Part.CLEARANCE), at.x(), -at.z(), side > 0 ? "start" : "end", text);
-            if (!text.isEmpty() && lettering.take(words)) {
+            if (lettering.take(words)) {
                 film.words(words);
                 return;
             }

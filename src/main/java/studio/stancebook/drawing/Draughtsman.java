@@ -19,6 +19,7 @@ final class Draughtsman {
     private final Figures figures;
     private final Labels labels;
     private final Lettering lettering;
+    private final Remarks remarks;
 
     Draughtsman(Vehicle vehicle, SideViewOptions options, Format format) {
         this.vehicle = vehicle;
@@ -28,8 +29,9 @@ final class Draughtsman {
         this.extent = Extent.of(vehicle, format, !options.ghosts().isEmpty());
         this.silhouette = new Silhouette(vehicle, format.decimals());
         this.figures = new Figures(vehicle.recorded(), marking);
+        this.remarks = new Remarks(options, marking);
         this.lettering = new Lettering(extent.em());
-        this.labels = new Labels(vehicle, options, marking, film, figures, lettering, extent);
+        this.labels = new Labels(vehicle, remarks, marking, film, figures, lettering, extent);
     }
 
     Sheet sheet() {
@@ -80,7 +82,7 @@ final class Draughtsman {
             film.stroke(Film.Leaf.BODY, marking.pen(piece.pen(), piece.part()), piece.path());
         }
         LowerBody lower = new LowerBody(vehicle, silhouette, film, marking, format.decimals());
-        lower.draw();
+        lower.draw(!pieces.isEmpty());
         if (pieces.isEmpty()) {
             Construction.draw(vehicle, film, marking);
         }
@@ -99,10 +101,11 @@ final class Draughtsman {
         heightLine(wide);
         labels.unscaled();
         labels.wheelCount(-1.25 * em, -2.7 * em);
-        new DimensionLines(vehicle, film, marking, figures, lettering, em)
+        new DimensionLines(vehicle, film, marking, figures, remarks, lettering, em, wide)
                 .draw(-4.6 * em, wide ? -7.1 * em : -5.9 * em);
         labels.screenAim(wide);
         if (wide) {
+            labels.heightCount();
             labels.angles();
             clearance(em);
             labels.callouts();
@@ -131,7 +134,7 @@ final class Draughtsman {
         Double clearance = vehicle.find(Reading.GROUND_CLEARANCE);
         if (clearance != null) {
             double x = vehicle.wheelbase() * 0.66;
-            new DimensionLines(vehicle, film, marking, figures, lettering, em).clearance(x, clearance);
+            new DimensionLines(vehicle, film, marking, figures, remarks, lettering, em, true).clearance(x, clearance);
         }
     }
 }

@@ -8,7 +8,8 @@ import studio.stancebook.geometry.Point;
  * A side glass that could be there, set in from the screen, the roof and the backlight and standing on the belt line:
  * drawn in where none is recorded, so that the doors have something to end at.
  */
-record Glass(Point frontBase, Point frontTop, Point rearTop, Point rearBase, Point beltFront, Point beltRear) {
+record Glass(
+        Point frontBase, Point frontTop, Point rearTop, Point rearBase, Point beltFront, Point beltRear, double crown) {
 
     /** Null without belt line, windscreen and the rear end of the roof. */
     static @Nullable Glass of(Vehicle vehicle) {
@@ -22,15 +23,23 @@ record Glass(Point frontBase, Point frontTop, Point rearTop, Point rearBase, Poi
         }
         Point base = vehicle.landmark(Landmark.BACKLIGHT_BASE)
                 .orElse(new Point(roofEnd.x() + 0.2 * vehicle.nominalDiameter(), beltRear.z()));
+        double apex = vehicle.landmark(Landmark.ROOF_APEX).map(Point::z).orElse(Math.max(screenTop.z(), roofEnd.z()));
         boolean inOrder = cowl.x() < screenTop.x() && screenTop.x() < roofEnd.x() && beltFront.x() < beltRear.x();
         boolean upright = beltFront.z() < screenTop.z() && beltRear.z() < roofEnd.z();
         return inOrder && upright
-                ? inside(vehicle.nominalDiameter(), beltFront, beltRear, cowl, screenTop, roofEnd, base)
+                ? inside(vehicle.nominalDiameter(), beltFront, beltRear, cowl, screenTop, roofEnd, base, apex)
                 : null;
     }
 
     private static Glass inside(
-            double d, Point beltFront, Point beltRear, Point cowl, Point screenTop, Point roofEnd, Point base) {
+            double d,
+            Point beltFront,
+            Point beltRear,
+            Point cowl,
+            Point screenTop,
+            Point roofEnd,
+            Point base,
+            double apex) {
         Vector screen = Vector.between(cowl, screenTop).unit();
         double rail = 0.085 * d;
         Point frontTop = new Point(screenTop.x() + 0.13 * d, screenTop.z() - rail * 0.75);
@@ -42,7 +51,8 @@ record Glass(Point frontBase, Point frontTop, Point rearTop, Point rearBase, Poi
         double rearX = Math.min(crossing(rearTop, backlight, beltFront, beltRear), base.x() - pillar);
         Point frontBase = onBelt(frontX, beltFront, beltRear);
         Point rearBase = onBelt(Math.max(rearX, frontX + d), beltFront, beltRear);
-        return new Glass(frontBase, frontTop, rearTop, rearBase, beltFront, beltRear);
+        double crown = Math.max(0, apex - rail - 0.5 * (frontTop.z() + rearTop.z()));
+        return new Glass(frontBase, frontTop, rearTop, rearBase, beltFront, beltRear, crown);
     }
 
     /** The x at which the line from {@code origin} along {@code direction} meets the belt. */
@@ -69,26 +79,31 @@ record Glass(Point frontBase, Point frontTop, Point rearTop, Point rearBase, Poi
     /** The height of the upper edge of the glass at {@code x}. */
     double roofAt(double x) {
         double t = (x - frontTop.x()) / (rearTop.x() - frontTop.x());
-        double crown = 0.16 * (1 - Math.min(1, Math.abs(2 * t - 1))) * (frontTop.z() - beltAt(frontTop.x()));
-        return frontTop.z() + t * (rearTop.z() - frontTop.z()) + Math.max(0, crown);
+        return frontTop.z() + t * (rearTop.z() - frontTop.z()) + crown * Math.max(0, 1 - (2 * t - 1) * (2 * t - 1));
     }
 
-    /** Its edge, closed. */
+    /** Its edge, closed, with rounded upper corners. */
     PathData path(int decimals) {
-        double quarter = (rearTop.x() - frontTop.x()) / 4;
-        Point first = new Point(frontTop.x() + quarter, roofAt(frontTop.x() + quarter));
-        Point middle = new Point(frontTop.x() + 2 * quarter, roofAt(frontTop.x() + 2 * quarter));
-        Point third = new Point(frontTop.x() + 3 * quarter, roofAt(frontTop.x() + 3 * quarter));
-        return new SmoothLine(75)
-                .straightFrom(frontBase)
-                .through(frontTop)
-                .through(first)
-                .through(middle)
-                .through(third)
-                .straightFrom(rearTop)
-                .straightFrom(rearBase)
-                .straightFrom(frontBase)
-                .into(new PathData(decimals))
-                .close();
+        double radius = 0.16 * (frontTop.z() - beltAt(frontTop.x()));
+        Point afterTop = alongRoof(frontTop.x() + 1.8 * radius);
+        Point beforeEnd = alongRoof(rearTop.x() - radius);
+        Point up =
+                Vector.between(frontTop, frontBase).unit().times(1.4 * radius).from(frontTop);
+        Point down = Vector.between(rearTop, rearBase).unit().times(radius).from(rearTop);
+        Point middle = alongRoof((frontTop.x() + rearTop.x()) / 2);
+        PathData path = new PathData(decimals).moveTo(frontBase).lineTo(up).curveTo(near(up), near(afterTop), afterTop);
+        new SmoothLine().through(afterTop).through(middle).through(beforeEnd).on(path);
+        Vector last = Vector.between(beforeEnd, rearTop).times(0.55);
+        Point turn = Vector.between(down, rearTop).times(0.55).from(down);
+        return path.curveTo(last.from(beforeEnd), turn, down).lineTo(rearBase).close();
+    }
+
+    private Point alongRoof(double x) {
+        return new Point(x, roofAt(x));
+    }
+
+    /** Part of the way from a point to the front upper corner. */
+    private Point near(Point point) {
+        return Vector.between(point, frontTop).times(0.55).from(point);
     }
 }

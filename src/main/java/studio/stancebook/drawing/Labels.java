@@ -1,19 +1,17 @@
 package studio.stancebook.drawing;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.geometry.Point;
-import studio.stancebook.measure.MeasureRegistry;
+import studio.stancebook.measure.Measure;
 
 /** The words in the picture: counts, angles, the screen's aim and what is said of marked parts. */
 final class Labels {
 
     private final Vehicle vehicle;
-    private final SideViewOptions options;
+    private final Remarks remarks;
     private final Marking marking;
     private final Film film;
     private final Figures figures;
@@ -23,14 +21,14 @@ final class Labels {
 
     Labels(
             Vehicle vehicle,
-            SideViewOptions options,
+            Remarks remarks,
             Marking marking,
             Film film,
             Figures figures,
             Lettering lettering,
             Extent extent) {
         this.vehicle = vehicle;
-        this.options = options;
+        this.remarks = remarks;
         this.marking = marking;
         this.film = film;
         this.figures = figures;
@@ -75,6 +73,17 @@ final class Labels {
         }
     }
 
+    /** The number of each circle of the height ruler, in its middle. */
+    void heightCount() {
+        Double d = vehicle.wheelDiameter();
+        Double height = vehicle.find(Reading.OVERALL_HEIGHT);
+        if (d != null && height != null) {
+            for (int i = 0; i < Math.min(20, (int) Math.floor(height / d + 1e-9)); i++) {
+                put("count", extent.rulerX(), (i + 0.5) * d - 0.35 * em, "middle", Integer.toString(i + 1));
+            }
+        }
+    }
+
     /** What the height line says, at its right end. */
     void height(double z, double x, boolean narrow) {
         String mm = figures.mm(Reading.OVERALL_HEIGHT);
@@ -85,34 +94,34 @@ final class Labels {
                         ? Phrases.of("drawing.height.mm", mm)
                         : wheels != null ? Phrases.of("drawing.height.wheels", wheels) : "";
         if (!text.isEmpty()) {
-            put(marking.pen("note", Part.HEIGHT), x, z + 0.45 * em, narrow ? "middle" : "end", text);
+            String said = narrow ? text : text + remarks.after(Part.HEIGHT);
+            put(marking.pen("note", Part.HEIGHT), x, z + 0.45 * em, narrow ? "middle" : "end", said);
         }
     }
 
     /** The three angles of the underbody. */
     void angles() {
-        String approach = figures.measure("approach-angle");
-        if (approach != null) {
-            String cls = marking.pen("note", Part.APPROACH);
-            double x = extent.left() + 0.4 * em;
-            String text = Phrases.of("drawing.approach", approach);
-            if (!put(cls, x, 0.5 * em, "start", text)) {
-                put(cls, x, 1.9 * em, "start", text);
-            }
+        double left = extent.left() + 0.4 * em;
+        angle("approach", Part.APPROACH, left, "start");
+        double behind = vehicle.wheelbase() + 0.62 * vehicle.nominalDiameter();
+        angle("departure", Part.DEPARTURE, Math.max(vehicle.rearEnd() - 3.2 * em, behind), "start");
+        angle("ramp", Part.RAMP, vehicle.wheelbase() * 0.43, "middle");
+    }
+
+    /** One angle above the ground line, with its verdict where that fits. */
+    private void angle(String name, Part part, double x, String anchor) {
+        String value = figures.measure(name + "-angle");
+        if (value == null) {
+            return;
         }
-        String departure = figures.measure("departure-angle");
-        if (departure != null) {
-            double x = Math.max(vehicle.rearEnd() - 3.2 * em, vehicle.wheelbase() + 0.62 * vehicle.nominalDiameter());
-            String text = Phrases.of("drawing.departure", departure);
-            String cls = marking.pen("note", Part.DEPARTURE);
-            if (!put(cls, x, 0.5 * em, "start", text)) {
-                put(cls, x, 1.9 * em, "start", text);
+        String cls = marking.pen("note", part);
+        String text = Phrases.of("drawing." + name, value);
+        for (String said : List.of(text + remarks.after(part), text)) {
+            for (double z : new double[] {0.5 * em, 1.9 * em}) {
+                if (put(cls, x, z, anchor, said) || put(cls, extent.right() - 0.4 * em, z, "end", said)) {
+                    return;
+                }
             }
-        }
-        String ramp = figures.measure("ramp-angle");
-        if (ramp != null) {
-            String cls = marking.pen("note", Part.RAMP);
-            put(cls, vehicle.wheelbase() * 0.43, 0.5 * em, "middle", Phrases.of("drawing.ramp", ramp));
         }
     }
 
@@ -136,7 +145,7 @@ final class Labels {
     }
 
     private void aimWords(Point cowl, Point aim, String text) {
-        String said = marking.marked(Part.SCREEN) ? text + tail(Part.SCREEN) : text;
+        String said = text + remarks.after(Part.SCREEN);
         double x = vehicle.frontEnd() - 1.5 * em;
         double z = Math.max(cowl.z(), 1.25 * vehicle.nominalDiameter()) + 2.2 * em;
         if (put(marking.pen("note", Part.SCREEN), x, z, "start", said)) {
@@ -164,12 +173,12 @@ final class Labels {
     }
 
     private void callout(Part part, Point at) {
-        String key = measureOf(part);
-        String value = key == null ? null : figures.measure(key);
-        if (key == null || value == null) {
+        Measure measure = remarks.measureOf(part);
+        String value = measure == null ? null : figures.measure(measure.key());
+        if (measure == null || value == null) {
             return;
         }
-        String text = MeasureRegistry.builtIn().get(key).name() + " " + value + tail(part);
+        String text = measure.name() + " " + value + remarks.after(part);
         String cls = marking.pen("note", part);
         boolean low = at.z() < vehicle.nominalDiameter();
         double[] rises = low ? new double[] {-1.5, -2.8, 1.2, 2.6} : new double[] {2.2, 3.6, -2.2, -3.6, 5};
@@ -189,25 +198,6 @@ final class Labels {
         if (Math.abs(foot - at.z()) > 0.5 * em) {
             film.line(Film.Leaf.MARKS, marking.pen("leader", part), new Point(place.x(), foot), at);
         }
-    }
-
-    private @Nullable String measureOf(Part part) {
-        Collection<String> flagged = marking.outside().contains(part) ? options.outside() : options.tooClose();
-        return MeasureRegistry.builtIn().all().stream()
-                .map(measure -> measure.key())
-                .filter(key -> part.measures().contains(key) && flagged.contains(key))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** The remark on a marked part, else the word for its verdict. */
-    private String tail(Part part) {
-        String key = measureOf(part);
-        String remark = key == null ? null : options.remarks().get(key);
-        if (remark != null) {
-            return ": " + remark;
-        }
-        return ", " + Phrases.of(marking.outside().contains(part) ? "drawing.outside" : "drawing.too-close");
     }
 
     /** Where a part is pointed at; empty for those whose own label already turns red. */

@@ -32,7 +32,8 @@ final class LowerBody {
     /** A wheel opening: its circle and where its two legs meet the lower edge of the body. */
     private record Opening(Tyre tyre, double radius, boolean recorded, Point frontLeg, Point rearLeg) {}
 
-    void draw() {
+    /** @param closed whether there is an upper body that the valances lead to */
+    void draw(boolean closed) {
         Double rocker = vehicle.find(Reading.ROCKER_HEIGHT);
         Optional<Tyre> front = vehicle.tyre(Axle.FRONT);
         Optional<Tyre> rear = vehicle.tyre(Axle.REAR);
@@ -50,7 +51,9 @@ final class LowerBody {
         arch(ahead, Part.FRONT_ARCH);
         arch(behind, Part.REAR_ARCH);
         sill(ahead, behind, rockerFront, rockerRear);
-        valances(ahead, behind, nose, tail);
+        if (closed) {
+            valances(ahead, behind, nose, tail);
+        }
     }
 
     private Opening opening(Tyre tyre, Landmark top, double frontZ, double rearZ) {

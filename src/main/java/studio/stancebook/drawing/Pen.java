@@ -75,7 +75,8 @@ record Pen(
         if (pen == null) {
             throw new IllegalArgumentException("There is no pen " + names[0]);
         }
-        return names.length > 1 ? pen.marked(names[1]) : pen;
+        boolean plain = names.length == 1 || (names[0].equals("slash") && names[1].equals("unsure"));
+        return plain ? pen : pen.marked(names[1]);
     }
 
     static Map<String, Pen> all() {

@@ -19,6 +19,13 @@ public record Sheet(double left, double top, double width, double height, double
         layers = List.copyOf(layers);
     }
 
+    /** True when a line of this pen is on the sheet. */
+    boolean has(String pen) {
+        return layers.stream()
+                .flatMap(layer -> layer.strokes().stream())
+                .anyMatch(stroke -> stroke.cls().split(" ", -1)[0].equals(pen));
+    }
+
     public String viewBox() {
         return NumberText.plain(left, 0) + " " + NumberText.plain(top, 0) + " " + NumberText.plain(width, 0) + " "
                 + NumberText.plain(height, 0);

@@ -14,26 +14,38 @@ import studio.stancebook.dimension.DimensionSet;
  * @param narrow for smaller ones
  * @param figures the same numbers as a table
  * @param unscaled true when the sketch carries no dimension
+ * @param captions what the kinds of line mean and mark, one sentence each
  */
 public record SideView(
-        String id, String title, String description, Sheet wide, Sheet narrow, List<Figure> figures, boolean unscaled) {
+        String id,
+        String title,
+        String description,
+        Sheet wide,
+        Sheet narrow,
+        List<Figure> figures,
+        boolean unscaled,
+        List<String> captions) {
 
     public SideView {
         figures = List.copyOf(figures);
+        captions = List.copyOf(captions);
     }
 
     /** The side view of a dimension set. */
     public static SideView of(DimensionSet dimensions, SideViewOptions options) {
         Vehicle vehicle = Vehicle.of(dimensions);
-        List<Figure> figures = new Figures(dimensions, Marking.of(options)).table();
+        Marking marking = Marking.of(options);
+        List<Figure> figures = new Figures(dimensions, marking).table();
+        Sheet wide = new Draughtsman(vehicle, options, Format.WIDE).sheet();
         return new SideView(
                 options.id(),
                 options.title(),
                 Description.of(vehicle, figures),
-                new Draughtsman(vehicle, options, Format.WIDE).sheet(),
+                wide,
                 new Draughtsman(vehicle, options, Format.NARROW).sheet(),
                 figures,
-                vehicle.unscaled());
+                vehicle.unscaled(),
+                new Remarks(options, marking).captions(wide));
     }
 
     /** The vehicle alone, small: less than 4 KB as SVG. */

@@ -49,19 +49,19 @@ final class Silhouette {
         return !vehicle.points(Polyline.OUTLINE).isEmpty();
     }
 
-    /** The recorded outline from front to rear, thinned; empty when there is none. */
+    /** The recorded outline from front to rear; empty when there is none. */
     List<Point> outline() {
         List<Point> points = new ArrayList<>(vehicle.points(Polyline.OUTLINE));
         if (points.size() > 1
                 && points.get(0).x() > points.get(points.size() - 1).x()) {
             Collections.reverse(points);
         }
-        return Thinning.of(points, decimals == 0 ? 6 : 1.5, decimals == 0 ? 40 : MOST_OUTLINE_POINTS);
+        return points;
     }
 
     private Piece ofOutline(List<Point> outline) {
-        SmoothLine line = new SmoothLine(32);
-        outline.forEach(line::through);
+        boolean small = decimals == 0;
+        TakenOff line = new TakenOff(outline, small ? 6 : 1.2, small ? 40 : MOST_OUTLINE_POINTS);
         return new Piece("tape", Part.LENGTH, line.into(path()));
     }
 
@@ -127,9 +127,9 @@ final class Silhouette {
 
     /** Where the body begins at its lower front edge: as far as it is known. */
     Point noseFoot() {
-        List<Point> outline = vehicle.points(Polyline.OUTLINE);
+        List<Point> outline = outline();
         if (!outline.isEmpty()) {
-            return outline().get(0);
+            return outline.get(0);
         }
         List<Point> underbody = vehicle.points(Polyline.UNDERBODY);
         double front = vehicle.frontEnd();

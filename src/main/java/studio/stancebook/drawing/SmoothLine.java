@@ -14,10 +14,13 @@ import studio.stancebook.geometry.Point;
 final class SmoothLine {
 
     private static final double CORNER_DEG = 58;
-    /** Share of a straight piece that is bent into its neighbour at each end. */
-    private static final double BENT_SHARE = 0.24;
+    /** Share of a straight piece that is bent into its neighbour where the line turns by {@link #FULL_TURN_DEG}. */
+    private static final double BENT_SHARE = 0.42;
 
-    private static final double MOST_BENT_MM = 240;
+    private static final double FULL_TURN_DEG = 34;
+    private static final double MOST_BENT_MM = 380;
+    /** Where a straight piece meets a curved one, how far the tangent keeps to the straight one. */
+    private static final double STRAIGHT_SAY = 0.72;
 
     private final List<Knot> knots = new ArrayList<>();
     private final double cornerDeg;
@@ -30,23 +33,28 @@ final class SmoothLine {
         this.cornerDeg = cornerDeg;
     }
 
-    /** A point and whether the piece that follows it is straight but for its ends. */
-    private record Knot(Point at, boolean straightAfter) {}
+    /** A point, whether the piece after it is straight but for its ends, and whether the line has a corner there. */
+    private record Knot(Point at, boolean straightAfter, boolean corner) {}
 
     /** Adds a point after which the line curves. */
     SmoothLine through(Point point) {
-        return add(point, false);
+        return add(point, false, false);
     }
 
     /** Adds a point after which the line runs straight. */
     SmoothLine straightFrom(Point point) {
-        return add(point, true);
+        return add(point, true, false);
     }
 
-    private SmoothLine add(Point point, boolean straight) {
+    /** Adds a corner. */
+    SmoothLine corner(Point point) {
+        return add(point, false, true);
+    }
+
+    private SmoothLine add(Point point, boolean straight, boolean corner) {
         boolean repeated = !knots.isEmpty() && last().distanceTo(point) < 0.5;
         if (!repeated) {
-            knots.add(new Knot(point, straight));
+            knots.add(new Knot(point, straight, corner));
         }
         return this;
     }
@@ -103,23 +111,28 @@ final class SmoothLine {
 
     private void straight(PathData path, Point from, @Nullable Vector start, Point to, @Nullable Vector end) {
         Vector along = Vector.between(from, to);
-        double bent = Math.min(along.length() * BENT_SHARE, MOST_BENT_MM);
         Vector unit = along.unit();
-        Point begin = start == null ? from : unit.times(bent).from(from);
-        Point finish = end == null ? to : unit.times(-bent).from(to);
+        double first = start == null ? 0 : bent(along, start);
+        double last = end == null ? 0 : bent(along, end);
         if (start != null) {
+            Point begin = unit.times(first).from(from);
             path.curveTo(
-                    start.times(bent * 0.45).from(from),
-                    unit.times(-bent * 0.45).from(begin),
+                    start.times(first * 0.4).from(from),
+                    unit.times(-first * 0.4).from(begin),
                     begin);
         }
+        Point finish = unit.times(-last).from(to);
         path.lineTo(finish);
         if (end != null) {
             path.curveTo(
-                    unit.times(bent * 0.45).from(finish),
-                    end.times(-bent * 0.45).from(to),
-                    to);
+                    unit.times(last * 0.4).from(finish), end.times(-last * 0.4).from(to), to);
         }
+    }
+
+    /** How much of a straight piece bends, the more the further it has to turn. */
+    private static double bent(Vector along, Vector tangent) {
+        double turn = Math.min(1, along.turnDeg(tangent) / FULL_TURN_DEG);
+        return Math.min(along.length() * BENT_SHARE, MOST_BENT_MM) * Math.max(0.25, turn);
     }
 
     /** How far one may go from a corner of the box of two points before leaving that box. */
@@ -139,7 +152,7 @@ final class SmoothLine {
 
     /** The direction of the line at a knot; null at its ends and at corners, where each side has its own. */
     private @Nullable Vector tangent(int i) {
-        if (i == 0 || i == knots.size() - 1) {
+        if (i == 0 || i == knots.size() - 1 || knots.get(i).corner()) {
             return null;
         }
         Vector before = Vector.between(knots.get(i - 1).at(), knots.get(i).at());
@@ -148,7 +161,16 @@ final class SmoothLine {
             return null;
         }
         boolean extreme = before.z() * after.z() < 0 && before.x() * after.x() > 0;
-        return extreme ? new Vector(Math.signum(before.x()), 0) : blend(before, after);
+        if (extreme) {
+            return new Vector(Math.signum(before.x()), 0);
+        }
+        boolean straightBefore = knots.get(i - 1).straightAfter();
+        boolean straightHere = knots.get(i).straightAfter();
+        if (straightBefore == straightHere) {
+            return blend(before, after);
+        }
+        double share = straightBefore ? STRAIGHT_SAY : 1 - STRAIGHT_SAY;
+        return Vector.atDeg(after.headingDeg() + share * before.turnFromDeg(after));
     }
 
     /** The shorter neighbour has the greater say, as with centripetal curves. */

@@ -47,8 +47,18 @@ record Vector(double x, double z) {
 
     /** The angle between two directions, 0 to 180 degrees. */
     double turnDeg(Vector other) {
-        double cross = x * other.z - z * other.x;
+        return Math.abs(turnFromDeg(other));
+    }
+
+    /** The angle from another direction to this one, against the clock, above -180 to 180 degrees. */
+    double turnFromDeg(Vector other) {
+        double cross = other.x * z - other.z * x;
         double dot = x * other.x + z * other.z;
-        return Math.abs(Math.toDegrees(Math.atan2(cross, dot)));
+        return Math.toDegrees(Math.atan2(cross, dot));
+    }
+
+    /** Degrees above the x axis, above -180 to 180. */
+    double headingDeg() {
+        return Math.toDegrees(Math.atan2(z, x));
     }
 }

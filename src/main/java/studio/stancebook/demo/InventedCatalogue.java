@@ -1,0 +1,44 @@
+package studio.stancebook.demo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The vehicles of the demo studio: the same on every machine. */
+public final class InventedCatalogue {
+
+    /** How many vehicles a class has. */
+    public static final int PER_CLASS = 21;
+
+    private static final long SEED = 20_240_611;
+    private static final int MOST_DRAFTS = 400;
+
+    private InventedCatalogue() {}
+
+    /** All vehicles, class by class. */
+    public static List<InventedVehicle> vehicles() {
+        Chance chance = new Chance(SEED);
+        List<InventedVehicle> vehicles = new ArrayList<>();
+        for (Archetype type : Archetypes.all()) {
+            for (int i = 0; i < PER_CLASS; i++) {
+                Skeleton skeleton = sound(type, chance);
+                int year = 2008 + chance.below(17);
+                vehicles.add(new InventedVehicle(
+                        Names.of(vehicles.size()),
+                        type.segment(),
+                        year,
+                        new Recorder(skeleton, chance).record(i % 2 == 0)));
+            }
+        }
+        return vehicles;
+    }
+
+    private static Skeleton sound(Archetype type, Chance chance) {
+        for (int draft = 0; draft < MOST_DRAFTS; draft++) {
+            Skeleton skeleton = Skeleton.drawn(type, chance);
+            if (skeleton.standsTogether()) {
+                return skeleton;
+            }
+        }
+        throw new IllegalStateException("The traits of " + type.segment() + " do not go together");
+    }
+}
