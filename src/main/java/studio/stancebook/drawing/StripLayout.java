@@ -190,6 +190,12 @@ final class StripLayout {
         if (median != null) {
             parts.add(Phrases.of("drawing.strip.median", text(median)));
         }
+        if (beyond().below() > 0) {
+            parts.add(Phrases.of("drawing.strip.beyond.below", Integer.toString(beyond().below())));
+        }
+        if (beyond().above() > 0) {
+            parts.add(Phrases.of("drawing.strip.beyond.above", Integer.toString(beyond().above())));
+        }
         return String.join("; ", parts);
     }
 
