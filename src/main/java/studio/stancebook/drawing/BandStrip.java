@@ -68,6 +68,7 @@ public record BandStrip(
     /** The shape of the mark around its own centre, px. */
     public String markShape() {
         return switch (reading.verdict()) {
+            case CLASS -> "";
             case NOT_MEASURABLE -> "M-6 0A6 6 0 0 1 6 0A6 6 0 0 1-6 0Z";
             default -> "M0-9L9 0L0 9L-9 0Z";
         };

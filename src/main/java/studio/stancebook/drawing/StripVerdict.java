@@ -15,7 +15,9 @@ public enum StripVerdict {
     /** A hollow ring at the beginning of the strip: there is no value to place. */
     NOT_MEASURABLE("not-measurable"),
     /** A filled diamond on a broken axis: there is nothing to judge it by. */
-    NO_BAND("no-band");
+    NO_BAND("no-band"),
+    /** No mark: the strip shows a class and its band, and no proposal. */
+    CLASS("class");
 
     private final String key;
 
