@@ -36,6 +36,7 @@ class ModulesTest {
             "exchange",
             "account",
             "demo",
+            "upkeep",
             "web");
 
     private static final ApplicationModules MODULES = ApplicationModules.of(Stancebook.class);

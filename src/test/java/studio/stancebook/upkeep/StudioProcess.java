@@ -1,9 +1,9 @@
 package studio.stancebook.upkeep;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -17,24 +17,21 @@ final class StudioProcess {
     private static final Duration BETWEEN_LOOKS = Duration.ofMillis(20);
 
     private final Process process;
-    private final Path console;
+    private final StringBuffer console = new StringBuffer();
+    private final Thread reader = new Thread(this::read);
 
-    private StudioProcess(Process process, Path console) {
+    private StudioProcess(Process process) {
         this.process = process;
-        this.console = console;
+        reader.start();
     }
 
     static StudioProcess start(List<String> command, Path folder, Map<String, String> environment) {
         try {
-            Path console = Files.createTempFile("studio", ".console");
-            console.toFile().deleteOnExit();
-            ProcessBuilder builder = new ProcessBuilder(command)
-                    .directory(folder.toFile())
-                    .redirectErrorStream(true)
-                    .redirectOutput(console.toFile());
+            ProcessBuilder builder =
+                    new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
             builder.environment().keySet().removeIf(StudioProcess::isSetting);
             builder.environment().putAll(environment);
-            return new StudioProcess(builder.start(), console);
+            return new StudioProcess(builder.start());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -53,10 +50,17 @@ final class StudioProcess {
     }
 
     String console() {
-        try {
-            return Files.readString(console, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        return console.toString();
+    }
+
+    private void read() {
+        try (Reader lines = process.inputReader(StandardCharsets.UTF_8)) {
+            char[] some = new char[8192];
+            for (int n = lines.read(some); n >= 0; n = lines.read(some)) {
+                console.append(some, 0, n);
+            }
+        } catch (IOException ended) {
+            console.append("(the console was cut off)");
         }
     }
 
@@ -77,6 +81,7 @@ final class StudioProcess {
                 process.destroyForcibly();
                 throw new AssertionError("The process did not end within " + longest + ":\n" + console());
             }
+            reader.join();
             return new Ended(process.exitValue(), console());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

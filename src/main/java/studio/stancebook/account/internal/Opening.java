@@ -6,6 +6,7 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.Role;
+import studio.stancebook.problem.CannotStart;
 import studio.stancebook.problem.Refusal;
 
 /** Sees to it that somebody can come into a studio that has nobody yet. */
@@ -39,16 +40,18 @@ class Opening {
 
     private void makeFromSettings() {
         if (!admin.whole()) {
-            throw new IllegalStateException("The first lead needs both STANCEBOOK_ADMIN_EMAIL and"
-                    + " STANCEBOOK_ADMIN_PASSWORD; only one of them is set.");
+            throw new CannotStart(
+                    "The first lead needs both STANCEBOOK_ADMIN_EMAIL and STANCEBOOK_ADMIN_PASSWORD; only one of them is"
+                            + " set.",
+                    "Set both, or neither for a link on the console.");
         }
         try {
             staff.add(new NewPerson(admin.email(), "Studio lead", Role.LEAD.key(), admin.password()));
         } catch (Refusal refusal) {
-            throw new IllegalStateException(
+            throw new CannotStart(
                     "The first lead cannot be made from STANCEBOOK_ADMIN_EMAIL and STANCEBOOK_ADMIN_PASSWORD: "
                             + refusal.detail(),
-                    refusal);
+                    "Correct the two, or leave both out for a link on the console.");
         }
         console.tell(List.of("The first lead can sign in at " + console.address() + " as " + admin.email() + "."));
     }

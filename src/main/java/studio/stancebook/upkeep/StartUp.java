@@ -1,0 +1,23 @@
+package studio.stancebook.upkeep;
+
+import java.util.List;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.env.ConfigurableEnvironment;
+import studio.stancebook.upkeep.start.DatabaseCheck;
+import studio.stancebook.upkeep.start.FolderCheck;
+import studio.stancebook.upkeep.start.SettingCheck;
+import studio.stancebook.upkeep.start.StartCheck;
+
+/** Looks at settings, data folder and database before anything starts, so that what is wrong can be told plainly. */
+public final class StartUp implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+    private static final List<StartCheck> CHECKS = List.of(new SettingCheck(), new FolderCheck(), new DatabaseCheck());
+
+    /** @throws studio.stancebook.problem.CannotStart with the first thing that is wrong */
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        ConfigurableEnvironment environment = context.getEnvironment();
+        CHECKS.forEach(check -> check.check(environment));
+    }
+}

@@ -1,0 +1,91 @@
+package studio.stancebook.upkeep.start;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.UnknownHostException;
+import java.util.Arrays;
+import java.util.List;
+import org.springframework.core.env.ConfigurableEnvironment;
+import org.springframework.core.env.Environment;
+import org.springframework.core.env.PropertySource;
+import studio.stancebook.problem.CannotStart;
+
+/** Settings whose value can be judged by itself. */
+public final class SettingCheck implements StartCheck {
+
+    private static final int LAST_PORT = 65_535;
+    private static final List<String> KNOWN_PROFILES = List.of("demo", "default");
+
+    @Override
+    public void check(ConfigurableEnvironment environment) {
+        checkProfiles(environment);
+        checkPort(environment);
+        checkAddress(environment);
+        checkUrl(environment);
+    }
+
+    private static void checkProfiles(ConfigurableEnvironment environment) {
+        Arrays.stream(environment.getActiveProfiles())
+                .filter(profile -> !KNOWN_PROFILES.contains(profile) && !hasOwnFile(environment, profile))
+                .findFirst()
+                .ifPresent(profile -> {
+                    throw new CannotStart(
+                            "There is no profile \"" + profile + "\".",
+                            "The only one that comes with the program is \"demo\"; one of your own needs a file"
+                                    + " application-" + profile + ".yml beside the jar.");
+                });
+    }
+
+    private static boolean hasOwnFile(ConfigurableEnvironment environment, String profile) {
+        return environment.getPropertySources().stream()
+                .map(PropertySource::getName)
+                .anyMatch(name -> name.contains("application-" + profile + "."));
+    }
+
+    private static void checkPort(Environment environment) {
+        String typed = environment.getProperty("server.port", "").strip();
+        if (!typed.isEmpty() && !isPort(typed)) {
+            throw new CannotStart(
+                    "The port \"" + typed + "\" is none: a port is a whole number from 1 to " + LAST_PORT
+                            + ", or 0 for any that is free.",
+                    "Set STANCEBOOK_PORT to such a number, or leave it out for 8080.");
+        }
+    }
+
+    private static boolean isPort(String typed) {
+        return typed.matches("[0-9]{1,5}") && Integer.parseInt(typed) <= LAST_PORT;
+    }
+
+    private static void checkAddress(Environment environment) {
+        String typed = environment.getProperty("server.address", "").strip();
+        if (!typed.isEmpty() && !isOfThisMachine(typed)) {
+            throw new CannotStart(
+                    "\"" + typed + "\" is no address of this machine.",
+                    "Set STANCEBOOK_ADDRESS to 127.0.0.1 to be reached from this machine only, to 0.0.0.0 to be reached"
+                            + " from the network, or to one of this machine's own addresses.");
+        }
+    }
+
+    private static boolean isOfThisMachine(String typed) {
+        try {
+            InetAddress address = InetAddress.getByName(typed);
+            return address.isAnyLocalAddress()
+                    || address.isLoopbackAddress()
+                    || NetworkInterface.getByInetAddress(address) != null;
+        } catch (UnknownHostException unknown) {
+            return false;
+        } catch (IOException cannotTell) {
+            return true;
+        }
+    }
+
+    private static void checkUrl(Environment environment) {
+        String url = environment.getProperty("spring.datasource.url", "");
+        if (!DatabaseUrl.isOfKnownKind(url)) {
+            throw new CannotStart(
+                    "\"" + DatabaseUrl.withoutSecrets(url) + "\" is no database that can be used here.",
+                    "Set STANCEBOOK_DB_URL to jdbc:postgresql://host/name, or leave it out for a file in the data folder.");
+        }
+    }
+}
