@@ -189,6 +189,16 @@ public class Catalogue {
         return reading.get(id);
     }
 
+    /**
+     * What does not count in the class of a segment, by name of the package; a package that is set aside with single
+     * values of it set aside as well counts once for each.
+     *
+     * @param page of packages
+     */
+    public List<SetAsideView> setAside(String segment, Pageable page) {
+        return reading.setAside(segment, page);
+    }
+
     /** The open queries of a segment, newest first. */
     public Page<SegmentQuery> openQueries(String segment, Pageable page) {
         return queries.open(segment, page);

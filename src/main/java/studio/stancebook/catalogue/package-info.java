@@ -15,7 +15,9 @@
             "geometry",
             "statistics",
             "dimension",
+            "dimension :: form",
             "measure",
+            "drawing",
             "account"
         })
 package studio.stancebook.catalogue;

@@ -75,6 +75,12 @@ final class Underside {
         return limited(which).map(this::withSensitivities);
     }
 
+    /** Height of the lowest rigid point between the axles, mm and not below 0; empty when there is none between them. */
+    OptionalDouble clearanceMm() {
+        OptionalDouble clearance = angles.groundClearanceMm();
+        return clearance.isPresent() ? OptionalDouble.of(Math.max(0, clearance.getAsDouble())) : clearance;
+    }
+
     private Optional<LimitedAngle> limited(UnderbodyAngle which) {
         return switch (which) {
             case APPROACH -> angles.approach();

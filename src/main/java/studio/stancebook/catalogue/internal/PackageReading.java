@@ -9,11 +9,14 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.catalogue.SetAside;
+import studio.stancebook.catalogue.SetAsideView;
 import studio.stancebook.catalogue.UnknownPackage;
 
 /** Packages as values, and which names are taken. */
@@ -46,6 +49,20 @@ public class PackageReading {
                 .filter(Objects::nonNull)
                 .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
                 .toList();
+    }
+
+    /** What does not count in the class of a segment. */
+    public List<SetAsideView> setAside(String segment, Pageable page) {
+        List<SetAsideView> all = new ArrayList<>();
+        for (StoredPackage kept : packages.setAside(segment, page)) {
+            SetAside whole = kept.setAside();
+            if (whole != null) {
+                all.add(new SetAsideView(kept.id(), kept.name(), null, whole));
+            }
+            kept.valuesSetAside()
+                    .forEach((key, apart) -> all.add(new SetAsideView(kept.id(), kept.name(), key, apart)));
+        }
+        return all;
     }
 
     /** Those of the names that are taken. */

@@ -1,0 +1,72 @@
+package studio.stancebook.catalogue.web;
+
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.measure.Measure;
+import studio.stancebook.statistics.ClassSize;
+import studio.stancebook.statistics.QuantileType;
+import studio.stancebook.statistics.SortedColumn;
+import studio.stancebook.statistics.Summary;
+
+/**
+ * One measure of a class as the page of its segment shows it; texts, empty where there is no figure.
+ *
+ * @param unit symbol; empty for a ratio
+ * @param picture null when no package has the measure
+ */
+record ClassLine(
+        String key,
+        String name,
+        String definition,
+        String unit,
+        int n,
+        @Nullable Spread picture,
+        String mean,
+        String sd,
+        String min,
+        String p5,
+        String p10,
+        String p25,
+        String median,
+        String p75,
+        String p90,
+        String p95,
+        String max,
+        String iqr,
+        String mad) {
+
+    static ClassLine of(Measure measure, ClassSnapshot snapshot, QuantileType type) {
+        SortedColumn column = snapshot.column(measure.key());
+        Summary summary = Summary.of(column, type);
+        return new ClassLine(
+                measure.key(),
+                measure.name(),
+                measure.definition(),
+                measure.unit().symbol(),
+                summary.n(),
+                Spread.of(column, type),
+                Written.value(summary.mean(), measure),
+                Written.spread(summary.standardDeviation(), measure),
+                Written.value(summary.min(), measure),
+                Written.value(summary.p5(), measure),
+                Written.value(summary.p10(), measure),
+                Written.value(summary.p25(), measure),
+                Written.value(summary.median(), measure),
+                Written.value(summary.p75(), measure),
+                Written.value(summary.p90(), measure),
+                Written.value(summary.p95(), measure),
+                Written.value(summary.max(), measure),
+                Written.spread(summary.interquartileRange(), measure),
+                Written.spread(summary.medianAbsoluteDeviation(), measure));
+    }
+
+    /** Whether any package has the measure; public because the page asks. */
+    public boolean any() {
+        return n > 0;
+    }
+
+    /** Whether the class is too small to lean on; public because the page asks. */
+    public boolean small() {
+        return any() && ClassSize.of(n) != ClassSize.SUFFICIENT;
+    }
+}

@@ -1,0 +1,177 @@
+package studio.stancebook.catalogue.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.catalogue.UnknownPackage;
+import studio.stancebook.catalogue.UnknownSegment;
+import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.problem.Conflict;
+import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Refusal;
+import studio.stancebook.problem.Stale;
+
+/** Recording, changing and deleting packages by hand. */
+@Controller
+@RequestMapping("/packages")
+@PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+class PackageEditing {
+
+    private final Catalogue catalogue;
+    private final Segments segments;
+    private final BothVersions bothVersions;
+
+    PackageEditing(Catalogue catalogue, Segments segments, BothVersions bothVersions) {
+        this.catalogue = catalogue;
+        this.segments = segments;
+        this.bothVersions = bothVersions;
+    }
+
+    @ModelAttribute("choices")
+    PackageChoices choices() {
+        return PackageChoices.of(segments.all());
+    }
+
+    @GetMapping("/new")
+    String blank(@RequestParam(name = "segment", required = false) @Nullable String segment, Model model) {
+        return newForm(PackageForm.empty(segment), DimensionForm.blank(), FieldErrors.none(), model);
+    }
+
+    @PostMapping
+    String add(
+            @AuthenticationPrincipal SignedIn who,
+            @ModelAttribute PackageForm form,
+            @RequestParam Map<String, String> all,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        DimensionForm typed = DimensionForm.typed(all);
+        try {
+            PackageView added = catalogue.add(form.draft(typed), who.name());
+            return done("catalogue.package.added", added, redirect);
+        } catch (Impossible | Conflict | UnknownSegment refusal) {
+            response.setStatus(refusal.type().status());
+            return newForm(form, typed, FieldErrors.of(refusal, fieldOf(refusal)), model);
+        }
+    }
+
+    @GetMapping("/{id}/edit")
+    String edit(@PathVariable long id, Model model) {
+        PackageView now = catalogue.get(id);
+        return editForm(id, PackageForm.of(now), DimensionForm.of(now.dimensions()), FieldErrors.none(), model);
+    }
+
+    @PostMapping("/{id}")
+    String change(
+            @AuthenticationPrincipal SignedIn who,
+            @PathVariable long id,
+            @ModelAttribute PackageForm form,
+            @RequestParam Map<String, String> all,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        DimensionForm typed = DimensionForm.typed(all);
+        try {
+            PackageDraft draft = form.draft(typed);
+            return change(id, form, draft, who, model, response, redirect);
+        } catch (Impossible | Conflict | UnknownSegment refusal) {
+            response.setStatus(refusal.type().status());
+            return editForm(id, form, typed, FieldErrors.of(refusal, fieldOf(refusal)), model);
+        } catch (UnknownPackage deletedMeanwhile) {
+            response.setStatus(deletedMeanwhile.type().status());
+            return newForm(form, typed, FieldErrors.of(deletedMeanwhile, "name"), model);
+        }
+    }
+
+    private String change(
+            long id,
+            PackageForm form,
+            PackageDraft draft,
+            SignedIn who,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        try {
+            PackageView changed = catalogue.change(id, form.expected(), draft, who.name());
+            return done("catalogue.package.changed", changed, redirect);
+        } catch (Stale stale) {
+            response.setStatus(stale.type().status());
+            PackageView now = catalogue.get(id);
+            model.addAttribute("now", now);
+            model.addAttribute("rows", bothVersions.rows(draft, now));
+            return "catalogue/package-conflict";
+        }
+    }
+
+    @GetMapping("/{id}/delete")
+    String askToDelete(@PathVariable long id, Model model) {
+        model.addAttribute("it", catalogue.get(id));
+        return "catalogue/package-delete";
+    }
+
+    @PostMapping("/{id}/delete")
+    String delete(
+            @PathVariable long id,
+            @ModelAttribute PackageForm form,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        PackageView now = catalogue.get(id);
+        try {
+            catalogue.delete(id, form.expected());
+        } catch (Stale stale) {
+            response.setStatus(stale.type().status());
+            model.addAttribute("it", now);
+            model.addAttribute("stale", true);
+            return "catalogue/package-delete";
+        }
+        redirect.addFlashAttribute("notice", "catalogue.package.deleted");
+        redirect.addFlashAttribute("noticeWords", new Object[] {now.title()});
+        return "redirect:/catalogue";
+    }
+
+    private static String fieldOf(Refusal refusal) {
+        return refusal instanceof UnknownSegment ? "segment" : "name";
+    }
+
+    private static String done(String notice, PackageView view, RedirectAttributes redirect) {
+        redirect.addFlashAttribute("notice", notice);
+        redirect.addFlashAttribute("noticeWords", new Object[] {view.title()});
+        return "redirect:/packages/" + view.id();
+    }
+
+    private static String newForm(PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
+        fill(form, typed, errors, model);
+        return "catalogue/package-new";
+    }
+
+    private static String editForm(long id, PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
+        fill(form, typed, errors, model);
+        model.addAttribute("id", id);
+        return "catalogue/package-edit";
+    }
+
+    private static void fill(PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
+        model.addAttribute("form", form);
+        model.addAttribute("dimensions", typed.with(errors.all()));
+        model.addAttribute("errors", errors);
+        model.addAttribute("links", ErrorLink.of(errors));
+    }
+}

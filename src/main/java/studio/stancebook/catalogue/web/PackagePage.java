@@ -1,0 +1,119 @@
+package studio.stancebook.catalogue.web;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.catalogue.PackageQuery;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.SideViewOptions;
+import studio.stancebook.drawing.SideViewSvg;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.measure.Subject;
+
+/** One benchmark package: its side view, what is recorded, and its place in its class. */
+@Controller
+class PackagePage {
+
+    private static final MediaType SVG = new MediaType("image", "svg+xml", StandardCharsets.UTF_8);
+
+    private final Catalogue catalogue;
+    private final ClassSnapshots snapshots;
+    private final StudioMeasures measures;
+    private final ValueNames names;
+    private final SideViewSvg drawings;
+
+    PackagePage(
+            Catalogue catalogue,
+            ClassSnapshots snapshots,
+            StudioMeasures measures,
+            ValueNames names,
+            SideViewSvg drawings) {
+        this.catalogue = catalogue;
+        this.snapshots = snapshots;
+        this.measures = measures;
+        this.names = names;
+        this.drawings = drawings;
+    }
+
+    @GetMapping("/packages/{id}")
+    String show(@PathVariable long id, Model model) {
+        PackageView view = catalogue.get(id);
+        ClassSnapshot snapshot = snapshots.of(view.segment());
+        List<MeasureLine> all = lines(view, snapshot);
+        model.addAttribute("it", view);
+        model.addAttribute("drawing", drawing(view));
+        model.addAttribute("changed", Written.time(view.changedAt()));
+        model.addAttribute("dimensions", DimensionLine.all(view));
+        model.addAttribute(
+                "measures", all.stream().filter(MeasureLine::measured).toList());
+        model.addAttribute(
+                "unmeasured", all.stream().filter(line -> !line.measured()).toList());
+        model.addAttribute("classSize", snapshot.packages());
+        model.addAttribute(
+                "queries", view.queries().stream().map(this::queryLine).toList());
+        model.addAttribute("apart", valuesApart(view));
+        model.addAttribute("values", names.all(view.dimensions()));
+        model.addAttribute("offRoad", OffRoadTable.of(view.dimensions()));
+        return "catalogue/package";
+    }
+
+    /** The side view as a file of its own. */
+    @GetMapping({"/packages/{id}/drawing.svg", "/api/v1/packages/{id}/drawing.svg"})
+    ResponseEntity<String> drawing(@PathVariable long id) {
+        PackageView view = catalogue.get(id);
+        return ResponseEntity.ok().contentType(SVG).body(drawings.of(drawing(view)));
+    }
+
+    private static SideView drawing(PackageView view) {
+        return SideView.of(view.dimensions(), SideViewOptions.of("side-view", view.title()));
+    }
+
+    private List<MeasureLine> lines(PackageView view, ClassSnapshot snapshot) {
+        Set<String> apart = view.valuesSetAside().keySet();
+        List<MeasureLine> lines = new ArrayList<>();
+        measures.current()
+                .valuesOf(new Subject(view.dimensions()))
+                .forEach((measure, value) ->
+                        lines.add(MeasureLine.of(measure, value, snapshot, apart.contains(measure.key()))));
+        return lines;
+    }
+
+    /** @param about the name of the value it is about; empty for the whole package */
+    record QueryLine(PackageQuery query, String about, String settled) {}
+
+    private QueryLine queryLine(PackageQuery query) {
+        PackageQuery.Settlement settlement = query.settlement();
+        String key = query.valueKey();
+        return new QueryLine(
+                query,
+                key == null ? "" : names.of(key),
+                settlement == null ? "" : settlement.by() + ", " + Written.time(settlement.at()));
+    }
+
+    /** A single value that is set aside. */
+    record Apart(String key, String name, String reason, String by, String at) {}
+
+    private List<Apart> valuesApart(PackageView view) {
+        return view.valuesSetAside().entrySet().stream()
+                .map(entry -> new Apart(
+                        entry.getKey(),
+                        names.of(entry.getKey()),
+                        entry.getValue().reason(),
+                        entry.getValue().by(),
+                        Written.time(entry.getValue().at())))
+                .sorted(Comparator.comparing(Apart::name))
+                .toList();
+    }
+}

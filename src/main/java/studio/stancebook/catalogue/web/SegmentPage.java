@@ -1,0 +1,69 @@
+package studio.stancebook.catalogue.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Malformed;
+import studio.stancebook.statistics.QuantileType;
+
+/** The class of a segment: every measure's distribution, what is set aside, and what is in question. */
+@Controller
+class SegmentPage {
+
+    private static final int SHOWN = 20;
+
+    private final Segments segments;
+    private final Catalogue catalogue;
+    private final ClassSnapshots snapshots;
+    private final StudioMeasures measures;
+
+    SegmentPage(Segments segments, Catalogue catalogue, ClassSnapshots snapshots, StudioMeasures measures) {
+        this.segments = segments;
+        this.catalogue = catalogue;
+        this.snapshots = snapshots;
+        this.measures = measures;
+    }
+
+    @GetMapping("/segments/{key}")
+    String show(
+            @PathVariable String key,
+            @ModelAttribute("form") ClassForm form,
+            Model model,
+            HttpServletResponse response) {
+        model.addAttribute("segment", segments.get(key));
+        model.addAttribute("origins", PackageChoices.of(List.of()).origins());
+        model.addAttribute("apart", catalogue.setAside(key, PageRequest.of(0, SHOWN)));
+        model.addAttribute("queries", catalogue.openQueries(key, PageRequest.of(0, SHOWN)));
+        model.addAttribute("errors", FieldErrors.none());
+        try {
+            fill(snapshots.of(key, form.filter()), form.quantiles(), model);
+        } catch (Malformed malformed) {
+            response.setStatus(malformed.type().status());
+            model.addAttribute("errors", FieldErrors.of(malformed, "fromYear"));
+            fill(snapshots.of(key), QuantileType.TYPE_7, model);
+        }
+        return "catalogue/segment";
+    }
+
+    private void fill(ClassSnapshot snapshot, QuantileType type, Model model) {
+        List<ClassLine> all = measures.current().all().stream()
+                .map(measure -> ClassLine.of(measure, snapshot, type))
+                .toList();
+        model.addAttribute("snapshot", snapshot);
+        model.addAttribute("lines", all.stream().filter(ClassLine::any).toList());
+        model.addAttribute(
+                "unmeasured",
+                all.stream().filter(line -> !line.any()).map(ClassLine::name).toList());
+    }
+}

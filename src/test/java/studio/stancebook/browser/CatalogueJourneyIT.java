@@ -1,0 +1,168 @@
+package studio.stancebook.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.Invented;
+import studio.stancebook.catalogue.InventedFleet;
+import studio.stancebook.catalogue.Segments;
+
+/** A lead makes a segment, records a package, sets it aside and looks at the class, in a real browser. */
+@StudioTest
+class CatalogueJourneyIT {
+
+    private static Chromium chromium;
+
+    @Autowired
+    StudioClients studio;
+
+    @Autowired
+    Catalogue catalogue;
+
+    @Autowired
+    Segments segments;
+
+    private final List<String> complaints = new ArrayList<>();
+    private BrowserContext context;
+
+    @BeforeAll
+    static void start() {
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+    }
+
+    @AfterEach
+    void close() {
+        context.close();
+    }
+
+    @Test
+    void goesFromAnEmptySegmentToItsClass() {
+        Page page = signedIn(ColorScheme.LIGHT, 1280);
+
+        page.navigate(studio.address() + "/segments/new");
+        String name = Invented.name("Browser saloons");
+        page.getByLabel("Name").fill(name);
+        page.getByRole(AriaRole.BUTTON, button("Make a segment")).click();
+        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains(name);
+        page.getByRole(AriaRole.LINK, link("Record a package")).click();
+        page.locator("#f-name").fill("Recorded in the browser");
+        page.locator("#dimensions-wheelbase").fill("280");
+        page.getByRole(AriaRole.BUTTON, button("Save the package")).click();
+        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("outside the plausible range 1000 to 6000 mm");
+        page.locator("#dimensions-wheelbase").fill("110 in");
+        page.locator("#dimensions-frontTyreDiameter").fill("660");
+        page.locator("#dimensions-rearTyreDiameter").fill("660");
+        page.getByRole(AriaRole.BUTTON, button("Save the package")).click();
+        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("Recorded in the browser is recorded");
+        assertThat(page.locator("#dimensions").innerText()).contains("2794");
+        assertThat(page.locator("#measures").innerText()).contains("4.23");
+
+        page.getByLabel("Reason to set the whole package aside").fill("Only a trial");
+        page.getByRole(AriaRole.BUTTON, button("Set the package aside")).click();
+        assertThat(page.locator("main").innerText())
+                .contains("does not count in its class")
+                .contains("Only a trial");
+        page.getByRole(AriaRole.BUTTON, button("Take it back")).click();
+        page.getByRole(AriaRole.LINK, link(name)).click();
+        assertThat(page.locator("#class").innerText()).contains("1 package counts");
+        assertThat(complaints).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT,360", "DARK,1280"})
+    void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme, int width) {
+        String segment = Invented.key("rules");
+        segments.create(segment, "Saloons for the rules", "Invented saloons, to look at pages with something on them.");
+        List<Long> ids = catalogue.addAll(InventedFleet.of(segment), "Lead of the tests");
+        catalogue.setAside(ids.get(0), "Measured with a load", "Lead of the tests");
+        catalogue.setValueAside(ids.get(1), "overallHeight", "Roof rails counted", "Lead of the tests");
+        long second =
+                catalogue.add(Invented.draft(segment, "Alike", 2700), "Lead").id();
+        catalogue.add(Invented.draft(segment, "Alike again", 2700), "Lead");
+        Page page = signedIn(scheme, width);
+
+        for (String path : List.of(
+                "/catalogue?segment=" + segment,
+                "/catalogue?view=pictures&measure=wheelbase-in-wheels&segment=" + segment,
+                "/catalogue?q=nothing+of+the+kind&fromYear=x",
+                "/packages/" + ids.get(1),
+                "/packages/" + ids.get(0),
+                "/packages/" + second,
+                "/packages/" + second + "/edit",
+                "/packages/" + second + "/delete",
+                "/packages/new",
+                "/segments",
+                "/segments/new",
+                "/segments/" + segment,
+                "/segments/" + segment + "/edit",
+                "/studio/ratios")) {
+            check(page, path);
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    private void check(Page page, String path) {
+        page.navigate(studio.address() + path);
+        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
+        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+
+        assertThat(violations)
+                .as(path)
+                .extracting(
+                        Rule::getId,
+                        Rule::getHelp,
+                        rule -> rule.getNodes().get(0).getHtml())
+                .isEmpty();
+        assertThat(scrolls).as("%s is wider than the window", path).isEqualTo(false);
+    }
+
+    private Page signedIn(ColorScheme scheme, int width) {
+        context = chromium.browser()
+                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
+        Page page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.text().contains("status of 4")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.navigate(studio.address() + "/sign-in");
+        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
+        page.getByLabel("Password").fill(StudioClients.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/");
+        return page;
+    }
+
+    private static Page.GetByRoleOptions link(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private static Page.GetByRoleOptions button(String name) {
+        return new Page.GetByRoleOptions().setName(name).setExact(true);
+    }
+}
