@@ -63,6 +63,24 @@ public final class StudioBrowser {
                 .POST(BodyPublishers.ofString(body)));
     }
 
+    /** Opens the page a form with a file is on, and sends the form with its CSRF token. */
+    public HttpResponse<String> upload(String pageOfForm, String action, String fileName, byte[] file) {
+        Matcher token = CSRF.matcher(get(pageOfForm).body());
+        if (!token.find()) {
+            throw new AssertionError("There is no form with a CSRF token on " + pageOfForm);
+        }
+        String boundary = "----form-of-the-tests";
+        String head = "--" + boundary + "\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token.group(1)
+                + "\r\n--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + fileName
+                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n";
+        return send(request(action)
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(BodyPublishers.concat(
+                        BodyPublishers.ofString(head),
+                        BodyPublishers.ofByteArray(file),
+                        BodyPublishers.ofString("\r\n--" + boundary + "--\r\n"))));
+    }
+
     /** Signs in by the form, or fails the test. */
     public void signIn(String email, String password) {
         HttpResponse<String> answer = trySigningIn(email, password);

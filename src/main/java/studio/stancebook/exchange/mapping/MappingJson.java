@@ -110,7 +110,7 @@ public final class MappingJson {
 
     private void use(int index, String heading, Target target, String unit) {
         Unit kept = target.unit();
-        if (kept == null || kept == Unit.COUNT) {
+        if (kept == null || !takesUnit(target)) {
             uses.add(new ColumnUse(index, heading.strip(), target, ColumnUnit.NONE));
             return;
         }
@@ -121,15 +121,24 @@ public final class MappingJson {
                         () -> refuse(
                                 heading,
                                 "\"" + TextLimit.shown(unit) + "\" is no unit of " + target.name() + "; it takes "
-                                        + ColumnUnit.of(kept).stream()
-                                                .filter(u -> fits(target, u))
-                                                .map(ColumnUnit::key)
-                                                .collect(Collectors.joining(", "))
-                                        + "."));
+                                        + unitsOf(target) + "."));
+    }
+
+    /** Whether a column of this has to say its unit. */
+    public static boolean takesUnit(Target target) {
+        return target.unit() != null && target.unit() != Unit.COUNT;
+    }
+
+    /** The keys of all units that a target can be in. */
+    public static String unitsOf(Target target) {
+        return java.util.Arrays.stream(ColumnUnit.values())
+                .filter(unit -> fits(target, unit))
+                .map(ColumnUnit::key)
+                .collect(Collectors.joining(", "));
     }
 
     /** Whether a target can be in a unit; only slopes are measured from the vertical. */
-    static boolean fits(Target target, ColumnUnit unit) {
+    public static boolean fits(Target target, ColumnUnit unit) {
         boolean slope = target.name().equals("screenAngle") || target.name().equals("backlightAngle");
         return unit.kept() == target.unit() && (unit != ColumnUnit.DEG_FROM_VERTICAL || slope);
     }

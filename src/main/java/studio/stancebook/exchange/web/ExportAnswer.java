@@ -16,6 +16,7 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.PackagesAsked;
+import studio.stancebook.exchange.intake.ReceivedFiles;
 import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.exchange.takeout.ExportFormat;
 import studio.stancebook.exchange.takeout.Exporter;

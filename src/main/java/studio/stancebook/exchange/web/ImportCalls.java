@@ -22,6 +22,7 @@ import studio.stancebook.exchange.intake.ImportOptions;
 import studio.stancebook.exchange.intake.ImportReport;
 import studio.stancebook.exchange.intake.Importer;
 import studio.stancebook.exchange.intake.PackageFile;
+import studio.stancebook.exchange.intake.ReceivedFiles;
 import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Malformed;

@@ -1,0 +1,87 @@
+package studio.stancebook.exchange.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.exchange.intake.ColumnChoice;
+import studio.stancebook.exchange.intake.ImportDesk;
+import studio.stancebook.exchange.intake.PackageFile.TableSample;
+import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.FieldErrors;
+
+/**
+ * The columns of a table with what is chosen for each.
+ *
+ * @param columns in order
+ */
+record MappingView(List<Column> columns) {
+
+    private static final int SHOWN = 3;
+
+    /**
+     * One column.
+     *
+     * @param index from 0
+     * @param heading its heading, or its letter where it has none
+     * @param cells some of its cells
+     * @param target the id of the target that is chosen; empty for none
+     * @param extra the chosen target is not among those on offer; its id is shown as it is
+     * @param unit the key of the unit that is chosen; empty for none
+     * @param error what is wrong with the choice; null if nothing is
+     */
+    record Column(
+            int index,
+            String heading,
+            String cells,
+            String target,
+            boolean extra,
+            String unit,
+            @Nullable String error) {}
+
+    static MappingView of(
+            TableSample sample, List<ColumnChoice> choices, List<TargetWords.Group> offered, FieldErrors errors) {
+        return new MappingView(IntStream.range(0, choices.size())
+                .mapToObj(i -> column(i, sample, choices.get(i), offered, errors))
+                .toList());
+    }
+
+    private static Column column(
+            int index, TableSample sample, ColumnChoice choice, List<TargetWords.Group> offered, FieldErrors errors) {
+        List<String> cells = sample.columns().get(index);
+        boolean known = choice.target().isEmpty()
+                || offered.stream().anyMatch(group -> group.options().containsKey(choice.target()));
+        return new Column(
+                index,
+                ImportDesk.heading(sample.headings(), index),
+                String.join(
+                        " | ",
+                        cells.subList(0, Math.min(SHOWN, cells.size())).stream()
+                                .map(studio.stancebook.exchange.table.TextLimit::shown)
+                                .toList()),
+                choice.target(),
+                !known,
+                choice.unit(),
+                errors.on("column-" + index));
+    }
+
+    /** The errors of a mapping, tied to the columns that they are about; what concerns the whole to the first. */
+    static FieldErrors tied(List<FieldError> errors, List<String> headings) {
+        List<FieldError> tied = new ArrayList<>();
+        for (FieldError error : errors) {
+            tied.add(
+                    error.field().startsWith("column-")
+                            ? error
+                            : new FieldError("column-" + indexOf(error.field(), headings), error.message()));
+        }
+        return new FieldErrors(tied);
+    }
+
+    private static int indexOf(String field, List<String> headings) {
+        String heading = field.replaceFirst("^mapping\\.?", "");
+        return IntStream.range(0, headings.size())
+                .filter(i -> ImportDesk.heading(headings, i).equals(heading))
+                .findFirst()
+                .orElse(0);
+    }
+}
