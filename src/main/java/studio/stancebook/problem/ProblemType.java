@@ -17,7 +17,9 @@ public enum ProblemType {
     IMPOSSIBLE(422, "Understood, but impossible"),
     PRECONDITION_REQUIRED(428, "If-Match is missing"),
     TOO_MANY(429, "Too many requests"),
-    INTERNAL(500, "Something went wrong here");
+    INTERNAL(500, "Something went wrong here"),
+    UNAVAILABLE(503, "Not available at this moment"),
+    NO_ROOM(507, "No room left");
 
     private final int status;
     private final String title;

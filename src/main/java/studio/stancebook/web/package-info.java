@@ -1,6 +1,7 @@
 /** The shell around all modules: what every page and every answer has in common. Nothing depends on it. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "account", "dimension", "catalogue", "proposal"})
+@ApplicationModule(
+        allowedDependencies = {"quantity", "problem", "account", "upkeep", "dimension", "catalogue", "proposal"})
 package studio.stancebook.web;
 
 import org.jspecify.annotations.NullMarked;

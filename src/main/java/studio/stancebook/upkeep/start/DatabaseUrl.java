@@ -11,8 +11,12 @@ public final class DatabaseUrl {
     private static final String H2 = "jdbc:h2:";
     private static final String POSTGRESQL = "jdbc:postgresql:";
 
-    /** H2 with a plain path: with {@code file:} or nothing before it, a drive letter of Windows allowed. */
-    private static final Pattern H2_FILE = Pattern.compile("jdbc:h2:(?:file:)?((?:[A-Za-z]:)?[^:;]+)(?:;.*)?");
+    /** H2 with a path: behind names of its file systems, such as {@code file:}; a drive letter of Windows allowed. */
+    private static final Pattern H2_FILE =
+            Pattern.compile("jdbc:h2:((?:[A-Za-z]{2,}:)*)((?:[A-Za-z]:)?[^:;]+)(?:;.*)?");
+
+    /** Those that are no files on a disk of this machine. */
+    private static final Pattern NO_DISK = Pattern.compile("(?i).*(mem|memfs|memlzf|tcp|ssl|zip|classpath):.*");
 
     private static final Pattern SECRET = Pattern.compile("(?i)(password=)[^&;]*|(//[^/@:]*:)[^/@]*@");
 
@@ -25,11 +29,11 @@ public final class DatabaseUrl {
     /** The file in which H2 keeps the database; empty if it is no plain file. */
     public static Optional<Path> file(String url) {
         Matcher matcher = H2_FILE.matcher(url);
-        if (!matcher.matches() || matcher.group(1).equals("mem")) {
+        if (!matcher.matches() || NO_DISK.matcher(matcher.group(1)).matches()) {
             return Optional.empty();
         }
-        String path =
-                matcher.group(1).replaceFirst("^~(?=/)", Matcher.quoteReplacement(System.getProperty("user.home")));
+        String home = Matcher.quoteReplacement(System.getProperty("user.home"));
+        String path = matcher.group(2).replaceFirst("^~(?=/)", home);
         return Optional.of(Path.of(path + ".mv.db").toAbsolutePath().normalize());
     }
 

@@ -2,6 +2,7 @@ package studio.stancebook.web.refusal;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpHeaders;
@@ -9,20 +10,30 @@ import org.springframework.security.web.WebAttributes;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import studio.stancebook.problem.ProblemType;
+import studio.stancebook.upkeep.StoreRefusals;
 
 /** Where the servlet container turns to when a filter or the container itself refused a request. */
 @Controller
 class ErrorPage implements ErrorController {
 
     private final ProblemRendering rendering;
+    private final StoreRefusals store;
 
-    ErrorPage(ProblemRendering rendering) {
+    ErrorPage(ProblemRendering rendering, StoreRefusals store) {
         this.rendering = rendering;
+        this.store = store;
     }
 
     @RequestMapping("${spring.web.error.path:/error}")
     Object show(HttpServletRequest request) {
-        return rendering.render(problem(request), request);
+        return rendering.render(ofStore(request).orElseGet(() -> problem(request)), request);
+    }
+
+    /** Trouble with the store that came up in a filter, before any advice. */
+    private Optional<Problem> ofStore(HttpServletRequest request) {
+        return request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Throwable failure
+                ? store.of(failure).map(Problem::of)
+                : Optional.empty();
     }
 
     private static Problem problem(HttpServletRequest request) {

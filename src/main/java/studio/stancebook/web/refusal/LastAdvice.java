@@ -1,6 +1,7 @@
 package studio.stancebook.web.refusal;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
@@ -13,6 +14,8 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
 import studio.stancebook.problem.ProblemType;
+import studio.stancebook.problem.Refusal;
+import studio.stancebook.upkeep.StoreRefusals;
 
 /** Everything that nothing else knows: a status if the exception has one, else a failure of ours, told without detail. */
 @ControllerAdvice
@@ -22,9 +25,11 @@ class LastAdvice {
     private static final Logger LOG = LoggerFactory.getLogger(LastAdvice.class);
 
     private final ProblemRendering rendering;
+    private final StoreRefusals store;
 
-    LastAdvice(ProblemRendering rendering) {
+    LastAdvice(ProblemRendering rendering, StoreRefusals store) {
         this.rendering = rendering;
+        this.store = store;
     }
 
     /** Whoever asked has gone: there is nobody to tell. */
@@ -41,6 +46,10 @@ class LastAdvice {
         ResponseStatus declared = AnnotationUtils.findAnnotation(exception.getClass(), ResponseStatus.class);
         if (declared != null) {
             return rendering.render(Statuses.problem(declared.code().value(), HttpHeaders.EMPTY), request);
+        }
+        Optional<Refusal> ofStore = store.of(exception);
+        if (ofStore.isPresent()) {
+            return rendering.render(Problem.of(ofStore.get()), request);
         }
         LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), exception);
         return rendering.render(Statuses.problem(ProblemType.INTERNAL.status(), HttpHeaders.EMPTY), request);

@@ -27,6 +27,8 @@ final class Statuses {
         return switch (type) {
             case INTERNAL ->
                 "This is our fault, not yours. Try again; if it stays, tell whoever runs this server the request id.";
+            case UNAVAILABLE -> "Try again shortly.";
+            case NO_ROOM -> "Tell whoever runs this server that its disk is full.";
             case UNAUTHENTICATED -> "Sign in and try again.";
             case FORBIDDEN -> Words.notAllowed(null);
             case NOT_FOUND -> "There is nothing at this address.";

@@ -1,0 +1,132 @@
+package studio.stancebook.upkeep.room;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.h2.store.fs.FilePath;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.annotation.Primary;
+import org.springframework.http.MediaType;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.client.RestTestClient;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+
+/** A studio on a disk that runs full, and is made room on again. */
+@StudioTest
+@Import(FullDiskTest.OnNarrowDisk.class)
+class FullDiskTest {
+
+    private static final Path FOLDER = Path.of("target", "narrow-disk").toAbsolutePath();
+    private static final long RESERVE = 64L * 1024 * 1024;
+
+    /** Whether somebody else fills the disk between our look and our writing. */
+    private static volatile boolean othersAreQuicker;
+
+    @Autowired
+    StudioClients studio;
+
+    @TestConfiguration(proxyBeanMethods = false)
+    static class OnNarrowDisk {
+
+        @Bean
+        @Primary
+        FreeBytes freeOnNarrowDisk() {
+            return folder -> othersAreQuicker ? Long.MAX_VALUE : NarrowDisk.free();
+        }
+    }
+
+    @DynamicPropertySource
+    static void database(DynamicPropertyRegistry properties) throws IOException {
+        Files.createDirectories(FOLDER);
+        Files.deleteIfExists(FOLDER.resolve("stancebook.mv.db"));
+        Files.deleteIfExists(Ballast.in(FOLDER));
+        FilePath.register(new NarrowDisk());
+        NarrowDisk.holds(FOLDER.resolve("stancebook.mv.db"));
+        properties.add(
+                "spring.datasource.url",
+                () -> "jdbc:h2:file:narrow:" + FOLDER.resolve("stancebook")
+                        + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0");
+    }
+
+    @BeforeEach
+    void makeRoom() {
+        othersAreQuicker = false;
+        NarrowDisk.makeRoom();
+    }
+
+    @Test
+    void recordsNothingWhileRoomIsShortAndReadsOn() {
+        add("before").expectStatus().isCreated();
+        NarrowDisk.leave(RESERVE - 1);
+
+        assertNoRoom(add("short"), "nearly full");
+        assertThat(isThere("before")).isTrue();
+        assertThat(isThere("short")).isFalse();
+
+        NarrowDisk.leave(RESERVE);
+        add("after").expectStatus().isCreated();
+    }
+
+    @Test
+    void readsOnAfterTheDiskRanFullUnderAWrite() {
+        add("acknowledged").expectStatus().isCreated();
+        assertThat(Ballast.in(FOLDER)).exists();
+        NarrowDisk.leave(0);
+        othersAreQuicker = true;
+
+        assertNoRoom(add("too-late"), "no room left");
+        assertThat(isThere("acknowledged")).isTrue();
+        assertThat(Ballast.in(FOLDER)).doesNotExist();
+
+        othersAreQuicker = false;
+        assertNoRoom(add("still-short"), "nearly full");
+        assertThat(isThere("acknowledged")).isTrue();
+
+        NarrowDisk.makeRoom();
+        add("with-room").expectStatus().isCreated();
+        assertThat(Ballast.in(FOLDER)).exists();
+        assertThat(isThere("acknowledged") && isThere("with-room")).isTrue();
+    }
+
+    private RestTestClient.ResponseSpec add(String key) {
+        return studio.api(Role.LEAD)
+                .post()
+                .uri("/api/v1/segments")
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(Map.of("key", key, "name", key, "description", "d".repeat(2000)))
+                .exchange();
+    }
+
+    private boolean isThere(String key) {
+        int status = studio.api(Role.LEAD)
+                .get()
+                .uri("/api/v1/segments/" + key)
+                .exchange()
+                .returnResult(String.class)
+                .getStatus()
+                .value();
+        assertThat(status).isIn(200, 404);
+        return status == 200;
+    }
+
+    private static void assertNoRoom(RestTestClient.ResponseSpec answer, String words) {
+        answer.expectStatus()
+                .isEqualTo(507)
+                .expectBody()
+                .jsonPath("$.type")
+                .isEqualTo("/problems/no-room")
+                .jsonPath("$.detail")
+                .value(String.class, detail -> assertThat(detail).contains(words));
+    }
+}
