@@ -97,7 +97,7 @@ public final class ClassSnapshot {
         return ticks;
     }
 
-    /** Reads the packages one by one, in ascending order of their ids. */
+    /** Reads the packages one by one, in ascending order of their ids; for this module alone. */
     public void forEachRow(ClassRows.RowReader reader) {
         rows.forEach(reader);
     }

@@ -2,10 +2,13 @@ package studio.stancebook.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jakarta.persistence.EntityManagerFactory;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +39,9 @@ class CataloguePagesTest {
 
     @Autowired
     Segments segments;
+
+    @Autowired
+    EntityManagerFactory entities;
 
     private String segment = "";
 
@@ -303,6 +309,32 @@ class CataloguePagesTest {
         HttpResponse<String> wrong = viewer.get(all + "&fromYear=soon&min=x");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body()).contains("&quot;soon&quot; is not a year").contains("value=\"soon\"");
+    }
+
+    @Test
+    void listManyPackagesWithAsManyStatementsAsFew() {
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+        String page = "/catalogue?view=pictures&segment=" + segment;
+        for (int i = 0; i < 3; i++) {
+            added("Package " + i, 2700 + i);
+        }
+        long forThree = statementsFor(viewer, page);
+        for (int i = 3; i < 20; i++) {
+            added("Package " + i, 2700 + i);
+        }
+
+        assertThat(statementsFor(viewer, page)).isEqualTo(forThree).isPositive();
+    }
+
+    private long statementsFor(StudioBrowser viewer, String page) {
+        viewer.get(page); // so that the list of measures need not be read as well
+        Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        viewer.get(page);
+        long statements = statistics.getPrepareStatementCount();
+        statistics.setStatisticsEnabled(false);
+        return statements;
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageImpl;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageSummary;
@@ -76,13 +77,16 @@ public class PackageSearch {
                 kept.changedBy());
     }
 
-    /** Hands over the ids of all packages that the filter takes, ascending and some at a time. */
+    /**
+     * Hands over the ids of all packages that the filter takes, ascending and some at a time. Without a transaction, so that
+     * no connection waits while the ids are worked on.
+     */
+    @Transactional(propagation = Propagation.NOT_SUPPORTED)
     public void forEach(CatalogueFilter filter, Consumer<List<Long>> consumer) {
         PackageCriteria criteria = new PackageCriteria(entities.getCriteriaBuilder(), filter, layouts.get());
         List<Long> ids = idsAfter(criteria, 0);
         while (!ids.isEmpty()) {
             consumer.accept(ids);
-            entities.clear();
             ids = idsAfter(criteria, ids.get(ids.size() - 1));
         }
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ import studio.stancebook.catalogue.QueryCause;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.measure.Measure;
+import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ModifiedZ;
 
@@ -28,13 +30,13 @@ class Screening {
     private final ClassSnapshots snapshots;
     private final ScalarReader scalars;
     private final StoredPackages packages;
-    private final CurrentLayout layouts;
+    private final StudioMeasures measures;
 
-    Screening(ClassSnapshots snapshots, ScalarReader scalars, StoredPackages packages, CurrentLayout layouts) {
+    Screening(ClassSnapshots snapshots, ScalarReader scalars, StoredPackages packages, StudioMeasures measures) {
         this.snapshots = snapshots;
         this.scalars = scalars;
         this.packages = packages;
-        this.layouts = layouts;
+        this.measures = measures;
     }
 
     /** For each of these packages, as far as there are any, the values that a person should look at. */
@@ -62,14 +64,13 @@ class Screening {
     }
 
     private void measures(ClassSnapshot snapshot, Set<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
-        ValueLayout layout = layouts.get();
+        List<String> keys = snapshot.measures();
         List<ModifiedZ> screens =
-                layout.keys().stream().map(snapshot::column).map(ModifiedZ::by).toList();
+                keys.stream().map(snapshot::column).map(ModifiedZ::by).toList();
         snapshot.forEachRow((block, row) -> {
             if (wanted.contains(block.id(row))) {
                 List<Integer> far = far(block, row, screens);
-                explained(block.id(row), far, raised).forEach(place -> {
-                    Measure measure = layout.at(place);
+                unexplained(block.id(row), far, keys, raised).forEach((place, measure) -> {
                     ModifiedZ.Screening screening = screens.get(place).screen(block.value(row, place));
                     add(raised, block.id(row), measure.key(), sentence(measure, screening, snapshot));
                 });
@@ -88,19 +89,20 @@ class Screening {
         return far;
     }
 
-    /** Those of the measures that depend on no dimension that is asked about already. */
-    private List<Integer> explained(long id, List<Integer> far, Map<Long, List<RaisedQuery>> raised) {
+    /** Those of the measures, by their places, that depend on no dimension that is asked about already. */
+    private Map<Integer, Measure> unexplained(
+            long id, List<Integer> far, List<String> keys, Map<Long, List<RaisedQuery>> raised) {
         List<String> asked = raised.getOrDefault(id, List.of()).stream()
                 .map(query -> String.valueOf(query.valueKey()))
                 .toList();
-        if (far.isEmpty() || asked.isEmpty()) {
-            return far;
+        Map<Integer, Measure> left = new LinkedHashMap<>();
+        far.forEach(place -> measures.current().find(keys.get(place)).ifPresent(m -> left.put(place, m)));
+        if (!left.isEmpty() && !asked.isEmpty()) {
+            Dependence dependence =
+                    new Dependence(packages.find(id).orElseThrow().dimensions());
+            left.values().removeIf(measure -> dependence.dependsOnAny(measure, asked));
         }
-        Dependence dependence = new Dependence(packages.find(id).orElseThrow().dimensions());
-        ValueLayout layout = layouts.get();
-        return far.stream()
-                .filter(place -> !dependence.dependsOnAny(layout.at(place), asked))
-                .toList();
+        return left;
     }
 
     private static void add(Map<Long, List<RaisedQuery>> raised, long id, String key, String question) {

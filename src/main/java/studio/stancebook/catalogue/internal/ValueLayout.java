@@ -53,10 +53,6 @@ public final class ValueLayout {
         return measures.stream().map(Measure::key).toList();
     }
 
-    Measure at(int place) {
-        return measures.get(place);
-    }
-
     /** The place of a measure, from 0; empty if it is not on the list. */
     public OptionalInt place(String measure) {
         Integer place = places.get(measure);

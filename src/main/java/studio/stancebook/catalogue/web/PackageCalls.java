@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.net.URI;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +44,7 @@ class PackageCalls {
         this.measures = measures;
     }
 
+    @Operation(summary = "Benchmark packages with their measures, by filter and in an order")
     @GetMapping
     Page<PackageAnswer> list(@ModelAttribute PackageFilterParameters asked, Pageable page) {
         Page<PackageSummary> found = catalogue.search(Asked.filter(asked), page);
@@ -54,6 +56,7 @@ class PackageCalls {
         return new PageImpl<>(answers, page, found.getTotalElements());
     }
 
+    @Operation(summary = "Record a package; values out of range and values that do not close are refused")
     @PostMapping
     @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
     ResponseEntity<PackageAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody PackageBody body) {
@@ -63,11 +66,13 @@ class PackageCalls {
                 .body(PackageAnswer.of(added, measures.current()));
     }
 
+    @Operation(summary = "A package with its measures")
     @GetMapping("/{id}")
     ResponseEntity<PackageAnswer> get(@PathVariable long id) {
         return answer(catalogue.get(id));
     }
 
+    @Operation(summary = "Change a package")
     @PutMapping("/{id}")
     @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
     ResponseEntity<PackageAnswer> change(
@@ -79,6 +84,7 @@ class PackageCalls {
         return answer(catalogue.change(id, expected, body.draft(), who.name()));
     }
 
+    @Operation(summary = "Delete a package")
     @DeleteMapping("/{id}")
     @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
     @ResponseStatus(HttpStatus.NO_CONTENT)

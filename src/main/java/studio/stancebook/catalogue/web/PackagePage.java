@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -70,6 +71,7 @@ class PackagePage {
     }
 
     /** The side view as a file of its own. */
+    @Operation(summary = "The side view of a package as SVG")
     @GetMapping({"/packages/{id}/drawing.svg", "/api/v1/packages/{id}/drawing.svg"})
     ResponseEntity<String> drawing(@PathVariable long id) {
         PackageView view = catalogue.get(id);

@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.net.URI;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -63,11 +64,13 @@ class SegmentCalls {
         }
     }
 
+    @Operation(summary = "The segments, by name")
     @GetMapping
     Page<SegmentAnswer> list(Pageable page) {
         return segments.page(page).map(SegmentAnswer::of);
     }
 
+    @Operation(summary = "Make a segment")
     @PostMapping
     @PreAuthorize("hasRole('LEAD')")
     ResponseEntity<SegmentAnswer> create(@RequestBody SegmentBody body) {
@@ -77,11 +80,13 @@ class SegmentCalls {
                 .body(SegmentAnswer.of(made));
     }
 
+    @Operation(summary = "A segment")
     @GetMapping("/{key}")
     ResponseEntity<SegmentAnswer> get(@PathVariable String key) {
         return answer(segments.get(key));
     }
 
+    @Operation(summary = "Change name and description of a segment")
     @PutMapping("/{key}")
     @PreAuthorize("hasRole('LEAD')")
     ResponseEntity<SegmentAnswer> change(
@@ -93,6 +98,7 @@ class SegmentCalls {
     }
 
     /** The questions about packages of the segment that nobody has answered yet, newest first. */
+    @Operation(summary = "The open questions about packages of a segment, newest first")
     @GetMapping("/{key}/queries")
     Page<SegmentQuery> queries(@PathVariable String key, Pageable page) {
         return catalogue.openQueries(segments.get(key).key(), page);

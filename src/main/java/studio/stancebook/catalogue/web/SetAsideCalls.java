@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -49,6 +50,7 @@ class SetAsideCalls {
         }
     }
 
+    @Operation(summary = "Set a package aside: it stays recorded but does not count in its class")
     @PutMapping("/set-aside")
     ResponseEntity<PackageAnswer> setAside(
             @AuthenticationPrincipal SignedIn who,
@@ -58,6 +60,7 @@ class SetAsideCalls {
         return answer(catalogue.setAside(id, ExpectedVersion.ofIfMatch(ifMatch), body.text(), who.name()));
     }
 
+    @Operation(summary = "Take a package back into its class")
     @DeleteMapping("/set-aside")
     ResponseEntity<PackageAnswer> takeBack(
             @AuthenticationPrincipal SignedIn who,
@@ -67,6 +70,7 @@ class SetAsideCalls {
     }
 
     /** @param value the key of a measure, or the name of a recorded value */
+    @Operation(summary = "Set one value of a package aside: a measure, or a recorded value")
     @PutMapping("/values/{value}/set-aside")
     ResponseEntity<PackageAnswer> setValueAside(
             @AuthenticationPrincipal SignedIn who,
@@ -78,6 +82,7 @@ class SetAsideCalls {
         return answer(catalogue.setValueAside(id, expected, value, body.text(), who.name()));
     }
 
+    @Operation(summary = "Take one value back into the class")
     @DeleteMapping("/values/{value}/set-aside")
     ResponseEntity<PackageAnswer> takeValueBack(
             @AuthenticationPrincipal SignedIn who,
@@ -87,6 +92,7 @@ class SetAsideCalls {
         return answer(catalogue.takeValueBack(id, ExpectedVersion.ofIfMatch(ifMatch), value, who.name()));
     }
 
+    @Operation(summary = "Answer a question about a package")
     @PutMapping("/queries/{query}/settlement")
     ResponseEntity<PackageAnswer> settle(
             @AuthenticationPrincipal SignedIn who,
@@ -96,6 +102,7 @@ class SetAsideCalls {
         return answer(catalogue.settle(id, query, body.text(), who.name()));
     }
 
+    @Operation(summary = "Open a question again")
     @DeleteMapping("/queries/{query}/settlement")
     ResponseEntity<PackageAnswer> reopen(@PathVariable long id, @PathVariable long query) {
         return answer(catalogue.reopen(id, query));

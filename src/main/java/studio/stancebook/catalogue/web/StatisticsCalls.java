@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -76,6 +77,7 @@ class StatisticsCalls {
         }
     }
 
+    @Operation(summary = "Location and spread of every measure over the class of a segment")
     @GetMapping("/api/v1/segments/{key}/statistics")
     StatisticsAnswer statistics(
             @PathVariable String key,

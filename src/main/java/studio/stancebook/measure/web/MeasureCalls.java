@@ -1,5 +1,6 @@
 package studio.stancebook.measure.web;
 
+import io.swagger.v3.oas.annotations.Operation;
 import java.net.URI;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -70,17 +71,20 @@ class MeasureCalls {
             @Nullable List<@Nullable String> numerator,
             @Nullable List<@Nullable String> denominator) {}
 
+    @Operation(summary = "Every measure with its definition and what it needs")
     @GetMapping
     List<MeasureAnswer> list() {
         return measures.current().all().stream().map(MeasureAnswer::of).toList();
     }
 
+    @Operation(summary = "A measure")
     @GetMapping("/{key}")
     MeasureAnswer get(@PathVariable String key) {
         return MeasureAnswer.of(measures.current().get(key));
     }
 
     /** The lengths that a ratio can be made of. */
+    @Operation(summary = "The lengths that a ratio of the studio can be made of")
     @GetMapping("/lengths")
     List<Length> lengths() {
         return RatioReading.lengths().stream()
@@ -91,6 +95,7 @@ class MeasureCalls {
     /** @param takenFrom what has to be recorded for it */
     record Length(String key, String label, String takenFrom) {}
 
+    @Operation(summary = "Add a ratio of the studio: a sum of lengths over a sum of lengths")
     @PostMapping
     @PreAuthorize("hasRole('LEAD')")
     ResponseEntity<MeasureAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
@@ -100,6 +105,7 @@ class MeasureCalls {
                 .body(MeasureAnswer.of(measures.current().get(ratio.key())));
     }
 
+    @Operation(summary = "Remove a ratio of the studio")
     @DeleteMapping("/{key}")
     @PreAuthorize("hasRole('LEAD')")
     @ResponseStatus(HttpStatus.NO_CONTENT)
