@@ -9,6 +9,7 @@ import studio.stancebook.catalogue.SegmentName;
  * @param ownerName the owner's name now
  * @param revision the number of the newest revision
  * @param judged how many measures of it were held against a band
+ * @param unscaled whether the newest revision is a sketch without dimension
  */
 public record ProposalSummary(
         long id,
@@ -21,5 +22,6 @@ public record ProposalSummary(
         int judged,
         int outside,
         int tooClose,
+        boolean unscaled,
         Instant changedAt,
         String changedBy) {}

@@ -1,9 +1,11 @@
 package studio.stancebook.proposal;
 
+import java.util.List;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.PersonName;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.dimension.DimensionSet;
@@ -34,6 +36,12 @@ public class Proposals {
     @Transactional(readOnly = true)
     public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
         return reading.list(filter, page, who);
+    }
+
+    /** The owners of the proposals that the person may see, by name. */
+    @Transactional(readOnly = true)
+    public List<PersonName> owners(SignedIn who) {
+        return reading.owners(who);
     }
 
     /** @throws UnknownProposal if there is none of this id that the person may see */

@@ -1,5 +1,6 @@
 package studio.stancebook.proposal.internal;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -112,10 +113,11 @@ public class ProposalReading {
         return judge.judge(revision.dimensions(), revision.segment().key()).assessment();
     }
 
-    /** Those who own a proposal, by name. */
-    public List<PersonName> owners() {
+    /** Those who own a proposal that the person may see, by name. */
+    public List<PersonName> owners(SignedIn who) {
         return directory.named(proposals.owners()).values().stream()
-                .sorted(java.util.Comparator.comparing(PersonName::name).thenComparing(PersonName::id))
+                .filter(owner -> ProposalRights.sees(who, owner.id()))
+                .sorted(Comparator.comparing(PersonName::name).thenComparing(PersonName::id))
                 .toList();
     }
 

@@ -56,6 +56,9 @@ public class StoredProposal {
     @Column(nullable = false)
     private int tooClose;
 
+    @Column(nullable = false)
+    private boolean unscaled;
+
     @Column(nullable = false, updatable = false)
     private Instant createdAt = Instant.EPOCH;
 
@@ -87,6 +90,7 @@ public class StoredProposal {
         judged = revision.judged();
         outside = revision.outside();
         tooClose = revision.tooClose();
+        unscaled = revision.unscaled();
         touch(who, now);
     }
 
@@ -136,6 +140,7 @@ public class StoredProposal {
                 judged,
                 outside,
                 tooClose,
+                unscaled,
                 changedAt,
                 changedBy);
     }

@@ -12,6 +12,7 @@ import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.RevisionView;
 
 /** A revision as it is kept; never changed. */
@@ -105,6 +106,10 @@ public class StoredRevision {
 
     int tooClose() {
         return tooClose;
+    }
+
+    boolean unscaled() {
+        return dimensions().scale() == Scale.UNSCALED;
     }
 
     DimensionSet dimensions() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import studio.stancebook.band.VerdictLine;
 import studio.stancebook.band.VerdictLines;
 import studio.stancebook.dimension.DimensionJson;
+import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.RevisionSummary;
@@ -30,6 +31,7 @@ final class ProposalAnswers {
             int judged,
             int outside,
             int tooClose,
+            String scale,
             Instant changedAt,
             String changedBy) {
 
@@ -44,6 +46,7 @@ final class ProposalAnswers {
                     proposal.judged(),
                     proposal.outside(),
                     proposal.tooClose(),
+                    (proposal.unscaled() ? Scale.UNSCALED : Scale.MILLIMETRES).key(),
                     proposal.changedAt(),
                     proposal.changedBy());
         }

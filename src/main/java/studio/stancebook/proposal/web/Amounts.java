@@ -1,0 +1,44 @@
+package studio.stancebook.proposal.web;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import studio.stancebook.dimension.Unit;
+import studio.stancebook.quantity.NumberText;
+
+/** Changes and times as pages write them. */
+final class Amounts {
+
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private Amounts() {}
+
+    /** To the minute, in UTC. */
+    static String time(Instant at) {
+        return MINUTE.format(at);
+    }
+
+    /** With a sign that is as wide as a plus, to two figures or to whole units. */
+    static String signed(double change, Unit unit, boolean unscaled) {
+        return (change > 0 ? "+" : "\u2212") + size(change, unit, unscaled);
+    }
+
+    /** Without a sign. */
+    static String size(double change, Unit unit, boolean unscaled) {
+        String number = NumberText.fixed(Math.abs(change), decimals(Math.abs(change), unit));
+        return unscaled && unit == Unit.MM ? number : number + symbol(unit);
+    }
+
+    private static int decimals(double size, Unit unit) {
+        if (unit == Unit.DEG) {
+            return size >= 0.05 ? 1 : 3;
+        }
+        return size >= 10 ? 0 : size >= 1 ? 1 : size >= 0.1 ? 2 : 4;
+    }
+
+    private static String symbol(Unit unit) {
+        return unit == Unit.DEG ? unit.symbol() : "\u00a0" + unit.symbol();
+    }
+}

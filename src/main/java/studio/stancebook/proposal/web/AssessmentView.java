@@ -1,0 +1,41 @@
+package studio.stancebook.proposal.web;
+
+import java.util.List;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Verdict.Kind;
+import studio.stancebook.drawing.BandStrip;
+
+/**
+ * An assessment as a page shows it: what is outside first.
+ *
+ * @param judged how many measures were held against a band
+ */
+record AssessmentView(
+        int judged,
+        int outside,
+        int tooClose,
+        List<BandStrip> outsideStrips,
+        List<BandStrip> tooCloseStrips,
+        List<BandStrip> insideStrips,
+        List<BandStrip> withoutBand,
+        List<BandStrip> notMeasurable) {
+
+    static AssessmentView of(Assessment assessment, ProposalStrips strips) {
+        return new AssessmentView(
+                assessment.judged(),
+                assessment.outside(),
+                assessment.tooClose(),
+                strips.of(assessment, Kind.OUTSIDE_LOW, Kind.OUTSIDE_HIGH),
+                strips.of(assessment, Kind.TOO_CLOSE),
+                strips.of(assessment, Kind.INSIDE),
+                strips.of(assessment, Kind.NO_BAND),
+                strips.of(assessment, Kind.NOT_MEASURABLE));
+    }
+
+    /** All strips that have a verdict, for the table behind them; public because the page asks. */
+    public List<BandStrip> all() {
+        return java.util.stream.Stream.of(outsideStrips, tooCloseStrips, insideStrips, withoutBand, notMeasurable)
+                .flatMap(List::stream)
+                .toList();
+    }
+}

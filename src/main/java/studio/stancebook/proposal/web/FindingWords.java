@@ -1,0 +1,108 @@
+package studio.stancebook.proposal.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+import studio.stancebook.band.Finding;
+import studio.stancebook.band.Side;
+import studio.stancebook.band.SingleMove;
+import studio.stancebook.band.Verdict;
+import studio.stancebook.dimension.Unit;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.quantity.NumberText;
+
+/** What a page says beside a verdict: by how much, why, and which single change would mend it. */
+@Component
+class FindingWords {
+
+    private static final int MOST_MOVES = 3;
+
+    private final MessageSource messages;
+
+    FindingWords(MessageSource messages) {
+        this.messages = messages;
+    }
+
+    /** @param unscaled whether the lengths of the set are units of a sketch */
+    String remark(Finding finding, boolean unscaled) {
+        String notes = String.join(", ", finding.notes());
+        String said = said(finding, unscaled);
+        return said.isEmpty() || notes.isEmpty() ? said + notes : said + " (" + notes + ")";
+    }
+
+    private String said(Finding finding, boolean unscaled) {
+        if (finding.verdict() instanceof Verdict.Outside outside) {
+            return far(finding, outside) + " " + moves(outside.singleMoves(), unscaled);
+        }
+        if (finding.verdict() instanceof Verdict.NotMeasurable none) {
+            return none.reason();
+        }
+        Double uncertainty = finding.uncertainty();
+        return finding.kind() == Verdict.Kind.TOO_CLOSE && uncertainty != null
+                ? words("proposal.remark.too-close", amount(2 * uncertainty, finding))
+                : "";
+    }
+
+    /** How far outside, in the measure's unit alone, as it stands beside a part of a drawing. */
+    String over(Finding finding) {
+        if (finding.verdict() instanceof Verdict.Outside outside) {
+            return words(
+                    outside.side() == Side.LOW ? "proposal.remark.under" : "proposal.remark.over",
+                    amount(outside.by(), finding));
+        }
+        return "";
+    }
+
+    private String far(Finding finding, Verdict.Outside outside) {
+        String key = "proposal.remark." + outside.side().key();
+        String by = amount(outside.by(), finding);
+        return outside.byBandWidths().isPresent()
+                ? words(key + "-of-width", by, share(outside.byBandWidths().getAsDouble()))
+                : words(key, by);
+    }
+
+    private static String share(double bandWidths) {
+        return NumberText.fixed(bandWidths, bandWidths < 0.095 ? 2 : 1);
+    }
+
+    private static String amount(double amount, Finding finding) {
+        return NumberText.fixed(amount, finding.decimals() + 1) + finding.unit().symbol();
+    }
+
+    private String moves(List<SingleMove> moves, boolean unscaled) {
+        if (moves.isEmpty()) {
+            return words("proposal.remark.no-move");
+        }
+        String either = moves.stream()
+                .limit(MOST_MOVES)
+                .map(move -> move(move, unscaled))
+                .collect(Collectors.joining(words("proposal.remark.or")));
+        return words("proposal.remark.moves", either);
+    }
+
+    /** "wheelbase −84 mm", "cowl, base of the windscreen, 52 mm forward". */
+    String move(SingleMove move, boolean unscaled) {
+        Variable variable = move.variable();
+        String key = variable.key();
+        Unit unit = variable.unit();
+        if (key.endsWith(".x") || key.endsWith(".z")) {
+            String label = label(variable.label().replaceAll(", [xz]$", ""));
+            String way =
+                    words("proposal.move." + key.charAt(key.length() - 1) + (move.change() > 0 ? "-more" : "-less"));
+            String comma = label.contains(",") ? ", " : " ";
+            return label + comma + Amounts.size(move.change(), unit, unscaled) + " " + way;
+        }
+        return label(variable.label()) + " " + Amounts.signed(move.change(), unit, unscaled);
+    }
+
+    private static String label(String label) {
+        return label.startsWith("H-") ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+    }
+
+    private String words(String key, Object... places) {
+        return messages.getMessage(key, places, LocaleContextHolder.getLocale());
+    }
+}

@@ -1,0 +1,41 @@
+package studio.stancebook.proposal.web;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.RevisionView;
+
+/** One proposal: the side view, what it was judged to be, and how it came to be so. */
+@Controller
+class ProposalPage {
+
+    private final Proposals proposals;
+    private final ProposalPageModel pages;
+
+    ProposalPage(Proposals proposals, ProposalPageModel pages) {
+        this.proposals = proposals;
+        this.pages = pages;
+    }
+
+    /** The newest revision unless another is asked for. */
+    @GetMapping("/proposals/{id}")
+    String show(
+            @PathVariable long id,
+            @RequestParam(required = false) @Nullable Integer revision,
+            @AuthenticationPrincipal SignedIn who,
+            Model model) {
+        ProposalView proposal = proposals.get(id, who);
+        RevisionView shown = revision == null || revision == proposal.newest().number()
+                ? proposal.newest()
+                : proposals.revision(id, revision, who);
+        pages.fill(proposal, shown, who, model);
+        return "proposal/proposal";
+    }
+}

@@ -1,0 +1,116 @@
+package studio.stancebook.proposal.web;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.band.AppliedBand;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Band;
+import studio.stancebook.band.BandRange;
+import studio.stancebook.band.Finding;
+import studio.stancebook.band.Verdict;
+import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.StripReading;
+import studio.stancebook.drawing.StripTick;
+import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.statistics.SortedColumn;
+
+/** The findings of an assessment as strips on the class as it is now. */
+final class ProposalStrips {
+
+    private final ClassSnapshot snapshot;
+    private final Map<String, Band> bands;
+    private final @Nullable Assessment earlier;
+    private final FindingWords words;
+    private final boolean unscaled;
+
+    /**
+     * @param bands in force now; where one is the version that was applied, it says how sure its edges are
+     * @param earlier the assessment of the revision before; null for the first
+     */
+    ProposalStrips(
+            ClassSnapshot snapshot,
+            Map<String, Band> bands,
+            @Nullable Assessment earlier,
+            FindingWords words,
+            boolean unscaled) {
+        this.snapshot = snapshot;
+        this.bands = bands;
+        this.earlier = earlier;
+        this.words = words;
+        this.unscaled = unscaled;
+    }
+
+    /** The strips of all findings of some kinds, those furthest outside first. */
+    List<BandStrip> of(Assessment assessment, Verdict.Kind... kinds) {
+        List<Verdict.Kind> wanted = List.of(kinds);
+        return assessment.findings().stream()
+                .filter(finding -> wanted.contains(finding.kind()))
+                .sorted((a, b) -> Double.compare(bandWidths(b), bandWidths(a)))
+                .map(this::strip)
+                .toList();
+    }
+
+    private static double bandWidths(Finding finding) {
+        return finding.verdict() instanceof Verdict.Outside outside
+                ? outside.byBandWidths().orElse(0)
+                : 0;
+    }
+
+    private BandStrip strip(Finding finding) {
+        StripReading.Builder reading = StripReading.of(
+                        "strip-" + finding.measure(),
+                        finding.measure(),
+                        finding.name(),
+                        finding.decimals(),
+                        finding.unit().symbol())
+                .verdict(StripVerdict.ofKey(finding.verdict().key()), words.remark(finding, unscaled))
+                .link("/segments/" + snapshot.segment() + "/bands/" + finding.measure());
+        addClass(reading, finding.measure());
+        addBand(reading, finding);
+        addValue(reading, finding);
+        return BandStrip.of(reading.build());
+    }
+
+    private void addClass(StripReading.Builder reading, String measure) {
+        SortedColumn column = snapshot.column(measure);
+        if (column.n() > BandStrip.MOST_TICKS) {
+            reading.ticks(column.toArray());
+        } else {
+            reading.ticks(snapshot.ticks(measure).stream()
+                    .map(tick -> new StripTick(tick.value(), tick.name(), null))
+                    .toList());
+        }
+        if (!column.isEmpty()) {
+            reading.median(column.median());
+        }
+    }
+
+    private void addBand(StripReading.Builder reading, Finding finding) {
+        AppliedBand applied = finding.band();
+        if (applied == null) {
+            return;
+        }
+        reading.band(applied.limits().lower(), applied.limits().upper());
+        Band now = bands.get(finding.measure());
+        BandRange range = now == null ? null : now.range();
+        if (now != null && range != null && now.version() == applied.version()) {
+            reading.edges(range.lowerInterval(), range.upperInterval());
+        }
+    }
+
+    private void addValue(StripReading.Builder reading, Finding finding) {
+        Double value = finding.value();
+        Double uncertainty = finding.uncertainty();
+        if (value != null && uncertainty != null) {
+            reading.value(value, uncertainty);
+        }
+        Double before = earlier == null
+                ? null
+                : earlier.find(finding.measure()).map(Finding::value).orElse(null);
+        if (before != null) {
+            reading.earlier(List.of(before));
+        }
+    }
+}
