@@ -15,7 +15,7 @@ import studio.stancebook.problem.Impossible;
  * @param segment the key of its segment
  * @param modelYear 1880 to 2100, or null
  * @param origin where the package comes from as a whole
- * @param queries questions that it brings with it, each cut to 500 characters
+ * @param queries questions that it brings with it, each cut to 500 characters; empty ones are dropped
  */
 public record PackageDraft(
         String name,
@@ -32,7 +32,10 @@ public record PackageDraft(
         CatalogueRules.name("name", name).ifPresent(errors::add);
         CatalogueRules.modelYear(modelYear).ifPresent(errors::add);
         CatalogueRules.refuse(errors);
-        queries = queries.stream().map(CatalogueRules::shortened).toList();
+        queries = queries.stream()
+                .map(CatalogueRules::shortened)
+                .filter(question -> !question.isEmpty())
+                .toList();
     }
 
     /** A draft without questions. */
