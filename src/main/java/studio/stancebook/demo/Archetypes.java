@@ -1,9 +1,5 @@
 package studio.stancebook.demo;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +12,7 @@ final class Archetypes {
 
     /** The classes in the order of the file. */
     static List<Archetype> all() {
-        List<String[]> rows = rows();
+        List<String[]> rows = TableFile.rows("archetypes.txt");
         String[] head = rows.get(0);
         List<Archetype> archetypes = new ArrayList<>();
         for (int column = 1; column < head.length; column++) {
@@ -35,23 +31,5 @@ final class Archetypes {
                             Double.parseDouble(cell[0]), Double.parseDouble(cell[1]), Double.parseDouble(row[1])));
         }
         return traits;
-    }
-
-    private static List<String[]> rows() {
-        return text().lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(line -> line.strip().split("\\s+", -1))
-                .toList();
-    }
-
-    private static String text() {
-        try (InputStream file = Archetypes.class.getResourceAsStream("/demo/archetypes.txt")) {
-            if (file == null) {
-                throw new IllegalStateException("demo/archetypes.txt is not on the class path");
-            }
-            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 }

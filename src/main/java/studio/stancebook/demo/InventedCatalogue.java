@@ -2,6 +2,7 @@ package studio.stancebook.demo;
 
 import java.util.ArrayList;
 import java.util.List;
+import studio.stancebook.dimension.DimensionSet;
 
 /** The vehicles of the demo studio: the same on every machine. */
 public final class InventedCatalogue {
@@ -20,7 +21,8 @@ public final class InventedCatalogue {
         List<InventedVehicle> vehicles = new ArrayList<>();
         for (Archetype type : Archetypes.all()) {
             for (int i = 0; i < PER_CLASS; i++) {
-                Skeleton skeleton = sound(type, chance);
+                Fitment tyres = type.fitments().get(i % type.fitments().size());
+                Skeleton skeleton = sound(type, tyres, chance);
                 int year = 2008 + chance.below(17);
                 vehicles.add(new InventedVehicle(
                         Names.of(vehicles.size()),
@@ -32,9 +34,20 @@ public final class InventedCatalogue {
         return vehicles;
     }
 
-    private static Skeleton sound(Archetype type, Chance chance) {
+    /** The vehicle in the very middle of a class, which is not in the catalogue. */
+    static DimensionSet typical(String segment) {
+        Archetype type = Archetypes.all().stream()
+                .filter(one -> one.segment().equals(segment))
+                .findFirst()
+                .orElseThrow();
+        Chance none = Chance.none();
+        Fitment tyres = type.fitments().get(type.fitments().size() / 2);
+        return new Recorder(Skeleton.drawn(type, tyres, none), none).record(true);
+    }
+
+    private static Skeleton sound(Archetype type, Fitment tyres, Chance chance) {
         for (int draft = 0; draft < MOST_DRAFTS; draft++) {
-            Skeleton skeleton = Skeleton.drawn(type, chance);
+            Skeleton skeleton = Skeleton.drawn(type, tyres, chance);
             if (skeleton.standsTogether()) {
                 return skeleton;
             }

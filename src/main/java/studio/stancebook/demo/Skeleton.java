@@ -36,9 +36,8 @@ record Skeleton(
         double noseRake) {
 
     /** Draws one vehicle of a class; some drafts do not stand together, see {@link #standsTogether}. */
-    static Skeleton drawn(Archetype type, Chance chance) {
+    static Skeleton drawn(Archetype type, Fitment tyres, Chance chance) {
         double character = chance.bell();
-        Fitment tyres = fitment(type, chance);
         double d = tyres.diameter();
         Draft draft = new Draft(type, chance, character, d);
         double centre = d / 2;
@@ -87,12 +86,6 @@ record Skeleton(
                 draft.wheels("noseRake"));
     }
 
-    private static Fitment fitment(Archetype type, Chance chance) {
-        var sizes = type.fitments();
-        int i = (int) StrictMath.round((chance.bell() * 1.1 + 1) / 2 * (sizes.size() - 1));
-        return sizes.get(Math.max(0, Math.min(sizes.size() - 1, i)));
-    }
-
     private static double tan(double degrees) {
         return StrictMath.tan(StrictMath.toRadians(degrees));
     }
@@ -114,7 +107,7 @@ record Skeleton(
      * backlight, the bonnet clears the wheel opening, the rocker lies over the underbody.
      */
     boolean standsTogether() {
-        boolean roof = screenTop.x() + 0.45 * d < apex.x()
+        boolean roof = screenTop.x() + 0.33 * d < apex.x()
                 && apex.x() + 0.35 * d < roofEnd.x()
                 && roofEnd.x() < backlightBase.x()
                 && roofEnd.z() > backlightBase.z() + 0.2 * d;

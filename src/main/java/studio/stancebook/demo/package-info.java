@@ -6,7 +6,19 @@
  * runs from -1, tall and upright, to 1, low and fast, and ties its proportions together.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"tyre", "geometry", "dimension"})
+@ApplicationModule(
+        allowedDependencies = {
+            "tyre",
+            "geometry",
+            "dimension",
+            "statistics",
+            "problem",
+            "measure",
+            "account",
+            "catalogue",
+            "band",
+            "proposal"
+        })
 package studio.stancebook.demo;
 
 import org.jspecify.annotations.NullMarked;

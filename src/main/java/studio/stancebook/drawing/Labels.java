@@ -144,18 +144,19 @@ final class Labels {
         }
     }
 
+    /** Above the bonnet, the verdict in a line of its own so that neither reaches over the windscreen. */
     private void aimWords(Point cowl, Point aim, String text) {
-        String said = text + remarks.after(Part.SCREEN);
+        String verdict = remarks.verdict(Part.SCREEN);
+        String cls = marking.pen("note", Part.SCREEN);
         double x = vehicle.frontEnd() - 1.5 * em;
-        double z = Math.max(cowl.z(), 1.25 * vehicle.nominalDiameter()) + 2.2 * em;
-        if (put(marking.pen("note", Part.SCREEN), x, z, "start", said)) {
-            double from = Math.min(x + lettering.widthOf(said) * 0.5, -0.6 * em);
-            film.line(
-                    Film.Leaf.MARKS,
-                    marking.pen("leader", Part.SCREEN),
-                    new Point(from, z - 0.5 * em),
-                    aimEdge(aim, from, z));
+        double z = Math.max(cowl.z(), 1.25 * vehicle.nominalDiameter()) + (verdict.isEmpty() ? 2.2 : 3.4) * em;
+        if (!put(cls, x, z, "start", text)) {
+            return;
         }
+        boolean second = !verdict.isEmpty() && put(cls, x, z - 1.25 * em, "start", verdict);
+        double foot = z - (second ? 1.75 : 0.5) * em;
+        double from = Math.min(x + lettering.widthOf(text) * 0.5, -0.6 * em);
+        film.line(Film.Leaf.MARKS, marking.pen("leader", Part.SCREEN), new Point(from, foot), aimEdge(aim, from, foot));
     }
 
     /** The leader stops at the ring, not at its centre. */

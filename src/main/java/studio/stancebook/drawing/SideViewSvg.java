@@ -2,7 +2,6 @@ package studio.stancebook.drawing;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -15,6 +14,8 @@ import studio.stancebook.quantity.NumberText;
 public class SideViewSvg {
 
     private static final double WIDTH_PX = 1600;
+    /** A file is looked at larger than the narrowest page, so its words may be smaller than the room they have. */
+    private static final double LETTERING_SHARE = 0.78;
 
     private final ITemplateEngine templates;
 
@@ -29,16 +30,16 @@ public class SideViewSvg {
 
     private String document(Sheet sheet, String title, String description) {
         Context context = new Context(Locale.ROOT);
-        context.setVariables(Map.of(
-                "sheet", sheet,
-                "title", Lettering.writable(title),
-                "description", Lettering.writable(description),
-                "left", NumberText.plain(sheet.left(), 0),
-                "top", NumberText.plain(sheet.top(), 0),
-                "width", NumberText.plain(WIDTH_PX, 0),
-                "height", NumberText.plain(WIDTH_PX * sheet.height() / sheet.width(), 0),
-                "film", Pen.FILM,
-                "layers", layers(sheet)));
+        context.setVariable("sheet", sheet);
+        context.setVariable("title", title);
+        context.setVariable("description", description);
+        context.setVariable("left", NumberText.plain(sheet.left(), 0));
+        context.setVariable("top", NumberText.plain(sheet.top(), 0));
+        context.setVariable("width", NumberText.plain(WIDTH_PX, 0));
+        context.setVariable("height", NumberText.plain(WIDTH_PX * sheet.height() / sheet.width(), 0));
+        context.setVariable("lettering", NumberText.plain(LETTERING_SHARE * sheet.emMm(), 1));
+        context.setVariable("film", Pen.FILM);
+        context.setVariable("layers", layers(sheet));
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + templates.process("drawing/side-view-svg", context);
     }
 

@@ -62,7 +62,7 @@ class InventedCatalogueTest {
         InventedVehicle first = VEHICLES.get(0);
 
         assertEquals("Avocet Fen", first.name());
-        assertEquals(2789, first.dimensions().scalar(Dimension.WHEELBASE).orElseThrow());
+        assertEquals(2609, first.dimensions().scalar(Dimension.WHEELBASE).orElseThrow());
     }
 
     @ParameterizedTest

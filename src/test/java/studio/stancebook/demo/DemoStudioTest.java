@@ -1,0 +1,191 @@
+package studio.stancebook.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.DefaultApplicationArguments;
+import org.springframework.data.domain.Pageable;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.TestPropertySource;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Directory;
+import studio.stancebook.account.Role;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.band.Band;
+import studio.stancebook.band.Bands;
+import studio.stancebook.band.Finding;
+import studio.stancebook.band.Verdict;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.SegmentView;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.Scale;
+import studio.stancebook.proposal.ProposalFilter;
+import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.Stage;
+
+@StudioTest
+@ActiveProfiles("demo")
+@TestPropertySource(properties = "stancebook.data=target/demo-test")
+class DemoStudioTest {
+
+    @Autowired
+    private Segments segments;
+
+    @Autowired
+    private Catalogue catalogue;
+
+    @Autowired
+    private Bands bands;
+
+    @Autowired
+    private Proposals proposals;
+
+    @Autowired
+    private Directory directory;
+
+    @Autowired
+    private DemoStudio studio;
+
+    private SignedIn lead() {
+        return new SignedIn(directory.active(Role.LEAD).get(0).id(), "lead", "", Role.LEAD);
+    }
+
+    private ProposalView proposal(String name) {
+        return proposals.list(ProposalFilter.all(), Pageable.ofSize(50), lead()).stream()
+                .filter(summary -> summary.name().equals(name))
+                .findFirst()
+                .map(summary -> proposals.get(summary.id(), lead()))
+                .orElseThrow();
+    }
+
+    private String verdict(String proposal, String measure) {
+        return proposal(proposal)
+                .newest()
+                .assessment()
+                .find(measure)
+                .orElseThrow()
+                .verdict()
+                .key();
+    }
+
+    @Test
+    void hasItsSegmentsPackagesAndProposals() {
+        assertEquals(8, segments.all().size());
+        assertTrue(catalogue.search(CatalogueFilter.all(), Pageable.ofSize(1)).getTotalElements() >= 160);
+        assertEquals(
+                6,
+                proposals
+                        .list(ProposalFilter.all(), Pageable.ofSize(50), lead())
+                        .getTotalElements());
+    }
+
+    @Test
+    void saysOfEverySegmentThatItIsInvented() {
+        for (SegmentView segment : segments.all()) {
+            assertTrue(segment.description().endsWith("Every vehicle in it is invented."), segment.description());
+        }
+    }
+
+    /** As many as chance brings: of some 9,000 values fewer than one in two hundred. */
+    @Test
+    void bringsFewQueries() {
+        StringBuilder queries = new StringBuilder();
+        for (SegmentView segment : segments.all()) {
+            catalogue
+                    .openQueries(segment.key(), Pageable.ofSize(50))
+                    .forEach(query -> queries.append(query.query().question()).append('\n'));
+        }
+        assertTrue(queries.toString().lines().count() <= 45, queries.toString());
+    }
+
+    @Test
+    void setsBandsByEveryMethod() {
+        Set<String> methods = segments.all().stream()
+                .flatMap(segment -> bands.current(segment.key()).values().stream())
+                .map(band -> band.setting().method().key())
+                .collect(Collectors.toSet());
+
+        assertEquals(Set.of("rule", "percentile", "tolerance", "distribution-free", "robust"), methods);
+    }
+
+    @Test
+    void ruleBandsSayThatTheyAreCommonPractice() {
+        Map<String, Band> saloon = bands.current("saloon");
+
+        assertEquals("rule", saloon.get("wheels-spanned").setting().method().key());
+        assertEquals(
+                "Common practice of the trade, no source.",
+                saloon.get("wheels-spanned").reason());
+    }
+
+    @Test
+    void ternHasRockerAndScreenOutside() {
+        assertEquals("outside-high", verdict("Tern", "rocker-offset-in-wheels"));
+        assertEquals("outside-high", verdict("Tern", "screen-aim-in-wheels"));
+        assertEquals(Stage.FOR_REVIEW, proposal("Tern").stage());
+    }
+
+    @Test
+    void dunlinIsTooCloseToCall() {
+        assertEquals("too-close", verdict("Dunlin", "wheels-spanned"));
+    }
+
+    @Test
+    void shelduckIsInsideThroughout() {
+        assertEquals("", notInside("Shelduck"));
+        assertTrue(proposal("Shelduck").newest().assessment().judged() > 25);
+    }
+
+    /** Every judged measure of the newest revision that is not inside. */
+    private String notInside(String proposal) {
+        return proposal(proposal).newest().assessment().findings().stream()
+                .filter(finding -> finding.kind().judged() && finding.kind() != Verdict.Kind.INSIDE)
+                .map(Finding::toString)
+                .collect(Collectors.joining("\n"));
+    }
+
+    @Test
+    void whinchatHasFewDimensionsAndTheSketchNoScale() {
+        assertTrue(proposal("Whinchat").newest().assessment().judged() < 10);
+        assertEquals(
+                Scale.UNSCALED,
+                proposal("Sanderling sketch").newest().dimensions().scale());
+    }
+
+    @Test
+    void pintailComesInsideRevisionByRevision() {
+        ProposalView pintail = proposal("Pintail");
+        int[] outside = proposals.revisions(pintail.id(), Pageable.ofSize(50), lead()).stream()
+                .mapToInt(revision -> revision.outside())
+                .toArray();
+
+        assertEquals(4, outside.length);
+        assertEquals("", notInside("Pintail"));
+        assertTrue(outside[3] > outside[1], outside[3] + " " + outside[1]);
+    }
+
+    @Test
+    void laterStartsLeaveItAlone() {
+        long before = proposals
+                .list(ProposalFilter.all(), Pageable.ofSize(50), lead())
+                .map(ProposalSummary::id)
+                .getTotalElements();
+
+        studio.run(new DefaultApplicationArguments());
+
+        assertEquals(
+                before,
+                proposals
+                        .list(ProposalFilter.all(), Pageable.ofSize(50), lead())
+                        .getTotalElements());
+        assertEquals(8, segments.all().size());
+    }
+}
