@@ -150,6 +150,10 @@ class BringInPagesTest {
                 .contains("Refused")
                 .doesNotContain("Bring in one package");
 
+        HttpResponse<String> part = browser.get(upload + "/progress");
+        assertThat(part.body()).contains("id=\"run-share\"").doesNotContain("<html");
+        assertThat(part.headers().firstValue("HX-Refresh")).contains("true");
+
         String again = report(browser, browser.submit(upload + "/report", upload + "/check-partial", Map.of()));
         assertThat(again).contains("2 of the rows can come in, 1 cannot").contains("Query");
         report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
@@ -174,7 +178,10 @@ class BringInPagesTest {
         chosen.put("unit", ",,mm,mm");
         answer = browser.submit(upload, upload + "/check", chosen);
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(answer.body()).contains("both set wheelbase").contains("No column holds the segment");
+        assertThat(answer.body())
+                .contains("both set wheelbase")
+                .contains("No column holds the segment")
+                .contains("href=\"#f-columns\"");
     }
 
     @Test

@@ -37,7 +37,7 @@ public final class Problems {
     /** An optional value that cannot be had: left out with a query, or the row stays out. */
     public void unreadable(String column, String value, String message) {
         if (partial) {
-            query(column, value, message + " Left out.");
+            query(column, value, message + (message.endsWith(".") ? "" : ".") + " Left out.");
         } else {
             error(column, value, message);
         }

@@ -1,6 +1,6 @@
 package studio.stancebook.exchange.table;
 
-/** How large a table may be. The limits keep memory bounded whatever is sent; studio decision 0040. */
+/** How large a table may be. The limits keep memory bounded whatever is sent; studio decision 0020. */
 public final class TableLimits {
 
     /** Rows below the heading. */

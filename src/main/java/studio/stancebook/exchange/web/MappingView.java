@@ -1,12 +1,12 @@
 package studio.stancebook.exchange.web;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.exchange.intake.ColumnChoice;
 import studio.stancebook.exchange.intake.ImportDesk;
 import studio.stancebook.exchange.intake.PackageFile.TableSample;
+import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.FieldErrors;
 
@@ -57,7 +57,7 @@ record MappingView(List<Column> columns) {
                 String.join(
                         " | ",
                         cells.subList(0, Math.min(SHOWN, cells.size())).stream()
-                                .map(studio.stancebook.exchange.table.TextLimit::shown)
+                                .map(TextLimit::shown)
                                 .toList()),
                 choice.target(),
                 !known,
@@ -65,23 +65,22 @@ record MappingView(List<Column> columns) {
                 errors.on("column-" + index));
     }
 
-    /** The errors of a mapping, tied to the columns that they are about; what concerns the whole to the first. */
+    /** The errors of a mapping, each tied to the column that it is about or else to all of them. */
     static FieldErrors tied(List<FieldError> errors, List<String> headings) {
-        List<FieldError> tied = new ArrayList<>();
-        for (FieldError error : errors) {
-            tied.add(
-                    error.field().startsWith("column-")
-                            ? error
-                            : new FieldError("column-" + indexOf(error.field(), headings), error.message()));
-        }
-        return new FieldErrors(tied);
+        return new FieldErrors(errors.stream()
+                .map(error -> new FieldError(place(error.field(), headings), error.message()))
+                .toList());
     }
 
-    private static int indexOf(String field, List<String> headings) {
+    private static String place(String field, List<String> headings) {
+        if (field.startsWith("column-")) {
+            return field;
+        }
         String heading = field.replaceFirst("^mapping\\.?", "");
         return IntStream.range(0, headings.size())
                 .filter(i -> ImportDesk.heading(headings, i).equals(heading))
+                .mapToObj(i -> "column-" + i)
                 .findFirst()
-                .orElse(0);
+                .orElse("columns");
     }
 }

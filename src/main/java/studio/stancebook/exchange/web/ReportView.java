@@ -35,6 +35,11 @@ record ReportView(ImportReport report, String state) {
         return state.equals("good") || state.equals("some");
     }
 
+    /** Whether nothing can come in as it is. */
+    public boolean bad() {
+        return partialHelps() || state.equals("nothing");
+    }
+
     /** Whether it would help to keep the good rows only. */
     public boolean partialHelps() {
         return state.equals("refused") || state.equals("stopped");
@@ -48,7 +53,7 @@ record ReportView(ImportReport report, String state) {
         return report.problems();
     }
 
-    /** Which sentence says how many problems are not listed; empty when all are. */
+    /** Whether there are more problems than are listed. */
     public boolean more() {
         return report.problemsNotListed() > 0;
     }

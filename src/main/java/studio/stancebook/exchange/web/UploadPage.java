@@ -154,7 +154,7 @@ class UploadPage {
             response.setHeader("HX-Refresh", "true");
         }
         model.addAttribute("run", run);
-        return "exchange/progress :: progress(${upload}, ${run})";
+        return "exchange/progress :: progress(upload=${upload}, run=${run})";
     }
 
     @PostMapping("/discard")
