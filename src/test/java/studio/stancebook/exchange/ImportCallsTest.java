@@ -1,12 +1,22 @@
 package studio.stancebook.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -19,6 +29,10 @@ import studio.stancebook.catalogue.PackageSummary;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.Origin;
+import studio.stancebook.exchange.intake.ImportOptions;
+import studio.stancebook.exchange.intake.Importer;
+import studio.stancebook.exchange.intake.PackageFile;
 import tools.jackson.databind.JsonNode;
 
 /** Bringing files in by the call. */
@@ -34,6 +48,9 @@ abstract class ImportCallsTest {
 
     @Autowired
     Segments segments;
+
+    @Autowired
+    Importer importer;
 
     private final String segment = "s" + UUID.randomUUID().toString().substring(0, 8);
 
@@ -335,5 +352,59 @@ abstract class ImportCallsTest {
     @Test
     void asksWhoEverSendsAFile() {
         Sent.by(studio.anonymous(), HEADING).expect(401);
+    }
+
+    private static String manyRows() {
+        StringBuilder rows = new StringBuilder(HEADING);
+        for (int i = 0; i < 1200; i++) {
+            rows.append('n').append(i).append(",$S,").append(2000 + i).append(",4000,\n");
+        }
+        return rows.toString();
+    }
+
+    @Test
+    void neverHalfSavesWhenSomethingFailsInTheMiddle(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("cars.csv"), manyRows().replace("$S", segment));
+        ImportOptions options = new ImportOptions(false, false, true, Origin.SPECIFICATION);
+        List<Integer> seen = new ArrayList<>();
+
+        assertThatThrownBy(() -> importer.run(PackageFile.of(file, null, null), options, "a test", share -> {
+                    seen.add(packages().size());
+                    if (share > 0.7) {
+                        throw new IllegalStateException("the power is cut");
+                    }
+                }))
+                .hasMessage("the power is cut");
+
+        assertThat(seen).as("packages were being written").endsWith(200);
+        assertThat(segments.exists(segment)).isFalse();
+        assertThat(catalogue.search(CatalogueFilter.all(), PageRequest.of(0, 1)).getContent())
+                .noneMatch(found -> found.segment().equals(segment));
+        assertThat(importer.run(PackageFile.of(file, null, null), options, "a test", share -> {})
+                        .imported())
+                .isEqualTo(1200);
+    }
+
+    @Test
+    void letsOneOfTwoWhoBringInTheSameFileHaveIt() throws Exception {
+        segments.createIfMissing(segment, segment);
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        try {
+            Callable<Integer> importing = () -> {
+                try {
+                    return sent(manyRows()).expect(200).get("imported").asInt();
+                } catch (AssertionError refused) {
+                    return 0;
+                }
+            };
+            List<Integer> imported = new ArrayList<>();
+            for (Future<Integer> future : two.invokeAll(List.of(importing, importing))) {
+                imported.add(future.get());
+            }
+            assertThat(imported).containsExactlyInAnyOrder(0, 1200);
+            assertThat(segments.get(segment).packages()).isEqualTo(1200);
+        } finally {
+            two.shutdown();
+        }
     }
 }
