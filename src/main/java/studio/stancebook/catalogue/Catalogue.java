@@ -2,6 +2,7 @@ package studio.stancebook.catalogue;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.springframework.data.domain.Page;
@@ -118,6 +119,11 @@ public class Catalogue {
     /** Those of the names that are taken. */
     public Set<PackageName> taken(Collection<PackageName> names) {
         return reading.taken(names);
+    }
+
+    /** For drafts whose segment has a package of exactly the same dimensions the title of one, by their places. */
+    public Map<Integer, String> alike(List<PackageDraft> drafts) {
+        return reading.alike(drafts);
     }
 
     /**

@@ -178,6 +178,17 @@ abstract class ImportCallsTest {
                 .allSatisfy(view -> assertThat(view.openQueries())
                         .extracting(query -> query.cause().name())
                         .contains("DOES_NOT_CLOSE"));
+
+        JsonNode again = sent("name,segment,wheelbase,overallLength,frontOverhang,rearOverhang\n"
+                        + "c,$S,2500,4000,700,700\nd,$S,2501,4000,700,700\n")
+                .with("dryRun", true)
+                .expect(200);
+        assertThat(problems(again))
+                .containsExactly(
+                        "query 2 overallLength, frontOverhang, wheelbase, rearOverhang=",
+                        "query 2 =",
+                        "query 3 overallLength, frontOverhang, wheelbase, rearOverhang=");
+        assertThat(again.get("problems").get(1).get("message").asString()).contains("same dimensions as a");
     }
 
     @Test

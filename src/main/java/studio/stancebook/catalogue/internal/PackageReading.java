@@ -2,6 +2,7 @@ package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.PackageView;
@@ -84,6 +86,44 @@ public class PackageReading {
                 .collect(Collectors.toSet());
         taken.retainAll(new HashSet<>(names));
         return taken;
+    }
+
+    /** For drafts whose segment has a package of exactly the same dimensions the title of one, by their places. */
+    public Map<Integer, String> alike(List<PackageDraft> drafts) {
+        Map<String, Integer> places = new HashMap<>();
+        Map<String, Long> segmentIds = new HashMap<>();
+        for (int place = 0; place < drafts.size(); place++) {
+            PackageDraft draft = drafts.get(place);
+            Long segmentId = segmentIds.computeIfAbsent(
+                    draft.segment(),
+                    key -> segments.findBySegmentKey(key).map(StoredSegment::id).orElse(-1L));
+            places.putIfAbsent(segmentId + " " + DimensionText.digest(draft.dimensions()), place);
+        }
+        Map<Integer, Long> found = new HashMap<>();
+        List<String> digests = places.keySet().stream()
+                .map(key -> key.substring(key.indexOf(' ') + 1))
+                .distinct()
+                .toList();
+        Chunks.of(digests)
+                .forEach(chunk -> packages.ofDigests(chunk).forEach(alike -> {
+                    Integer place = places.get(alike.segmentId() + " " + alike.digest());
+                    if (place != null) {
+                        found.put(place, alike.firstId());
+                    }
+                }));
+        return titles(found);
+    }
+
+    private Map<Integer, String> titles(Map<Integer, Long> ids) {
+        Map<Long, String> titles = new HashMap<>();
+        Chunks.of(List.copyOf(new HashSet<>(ids.values())))
+                .forEach(chunk -> packages.titles(chunk)
+                        .forEach(title -> titles.put(
+                                title.id(),
+                                title.name() + (title.modelYear() == null ? "" : " (" + title.modelYear() + ")"))));
+        Map<Integer, String> byPlace = new HashMap<>();
+        ids.forEach((place, id) -> byPlace.put(place, titles.getOrDefault(id, "")));
+        return byPlace;
     }
 
     private static PackageView view(StoredPackage kept, List<StoredQuery> asked) {

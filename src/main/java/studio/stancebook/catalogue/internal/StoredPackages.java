@@ -52,6 +52,12 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             + " where p.dimensionDigest in :digests group by p.dimensionDigest, p.segment.id having count(*) > 1")
     List<Alike> alike(Collection<String> digests);
 
+    /** The same for any number of packages, one included. */
+    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Alike("
+            + "p.dimensionDigest, p.segment.id, min(p.id), max(p.id)) from StoredPackage p"
+            + " where p.dimensionDigest in :digests group by p.dimensionDigest, p.segment.id")
+    List<Alike> ofDigests(Collection<String> digests);
+
     /** What a package is called. */
     record Title(long id, String name, @Nullable Integer modelYear) {}
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -59,19 +60,33 @@ final class RowPass {
             }
         }
         Set<PackageName> taken = names.isEmpty() ? Set.of() : catalogue.taken(names);
-        List<Accepted> good = new ArrayList<>();
+        List<Checked> good = new ArrayList<>();
         for (Checked checked : batch) {
             Accepted accepted = checked.accepted();
             if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
-                good.add(accepted);
-                report.accepted(checked.row().problems().found());
+                good.add(checked);
             } else {
                 report.rejected(checked.row().problems().found());
             }
         }
         if (!good.isEmpty()) {
-            sink.accept(good);
+            accept(good);
         }
+    }
+
+    private void accept(List<Checked> good) {
+        List<Accepted> rows = new ArrayList<>();
+        good.forEach(checked -> rows.add(Objects.requireNonNull(checked.accepted())));
+        catalogue.alike(rows.stream().map(Accepted::draft).toList()).forEach((place, title) -> {
+            if (!rows.get(place).alikeInFile()) {
+                good.get(place)
+                        .row()
+                        .problems()
+                        .query("", "", "Exactly the same dimensions as " + title + ": the same vehicle twice?");
+            }
+        });
+        good.forEach(checked -> report.accepted(checked.row().problems().found()));
+        sink.accept(rows);
     }
 
     private static boolean isTaken(RowReading row, Accepted accepted, Set<PackageName> taken) {

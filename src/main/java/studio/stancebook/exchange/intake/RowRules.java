@@ -2,6 +2,7 @@ package studio.stancebook.exchange.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueRules;
@@ -96,19 +97,27 @@ final class RowRules {
         }
         List<String> questions = new ArrayList<>(row.queries());
         problems.found().stream().map(RowProblem::question).forEach(questions::add);
-        raiseQueries(reading.row(), row.dimensions(), problems);
+        boolean alike = raiseQueries(reading.row(), segment, row.dimensions(), problems);
         PackageDraft draft = new PackageDraft(row.name(), segment, year, row.origin(), row.dimensions(), questions);
-        return new Accepted(draft, row.setAside(), row.valuesSetAside());
+        return new Accepted(draft, alike, row.setAside(), row.valuesSetAside());
     }
 
-    /** What the catalogue will ask about too, so it is reported here and not handed over. */
-    private void raiseQueries(long number, DimensionSet set, Problems problems) {
+    /**
+     * What the catalogue will ask about too, so it is reported here and not handed over.
+     *
+     * @return whether an earlier row of the segment has the same dimensions
+     */
+    private boolean raiseQueries(long number, String segment, DimensionSet set, Problems problems) {
         List<Disagreement> disagreements = new ArrayList<>(ClosingChecks.of(set));
         disagreements.addAll(MeasureChecks.disagreements(set));
         disagreements.forEach(d -> problems.query(String.join(", ", d.keys()), "", d.message()));
-        int alike = dimensions.firstRow(DimensionJson.write(set).toString(), number);
-        if (alike > 0) {
-            problems.query("", "", "Row " + alike + " has exactly the same dimensions: the same vehicle twice?");
+        Map<String, Object> values = DimensionJson.write(set);
+        values.remove("uncertainties");
+        values.remove("origins");
+        int first = dimensions.firstRow(segment + values, number);
+        if (first > 0) {
+            problems.query("", "", "Row " + first + " has exactly the same dimensions: the same vehicle twice?");
         }
+        return first > 0;
     }
 }
