@@ -31,7 +31,8 @@ final class Draughtsman {
         this.figures = new Figures(vehicle.recorded(), marking);
         this.remarks = new Remarks(options, marking);
         this.lettering = new Lettering(extent.em());
-        this.labels = new Labels(vehicle, remarks, marking, film, figures, lettering, extent);
+        this.labels = new Labels(
+                vehicle, remarks, marking, film, figures, lettering, extent, silhouette.spine(0.4 * extent.em()));
     }
 
     Sheet sheet() {

@@ -13,6 +13,9 @@ record Extent(double left, double right, double bottom, double top, double em, d
 
     private static final double NARROW_FOOT_EM = 6.6;
 
+    /** What a thumbnail is wide enough for, mm. */
+    private static final double COMMON_LENGTH_MM = 5000;
+
     static Extent of(Vehicle vehicle, Format format, boolean ghosts) {
         double front = vehicle.frontEnd();
         double rear = vehicle.rearEnd();
@@ -38,9 +41,13 @@ record Extent(double left, double right, double bottom, double top, double em, d
         return new Extent(front - 0.8 * em, rear + 0.8 * em, -NARROW_FOOT_EM * em, top + 2.2 * em, em, rear);
     }
 
+    /** All to one scale up to a length that few exceed, so that a small car is small beside a large one. */
     private static Extent thumbnail(double front, double rear, double top) {
-        double em = (rear - front) * Format.THUMBNAIL.emShare();
-        return new Extent(front - 0.4 * em, rear + 0.4 * em, -0.4 * em, top + 0.4 * em, em, rear);
+        double width = Math.max(rear - front, COMMON_LENGTH_MM);
+        double em = width * Format.THUMBNAIL.emShare();
+        double middle = (front + rear) / 2;
+        double half = width / 2 + 0.4 * em;
+        return new Extent(middle - half, middle + half, -0.4 * em, top + 0.4 * em, em, rear);
     }
 
     Sheet sheet(Film film) {

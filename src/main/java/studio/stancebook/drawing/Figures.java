@@ -41,7 +41,7 @@ final class Figures {
                 ? null
                 : readings()
                         .find(reading)
-                        .map(estimate -> NumberText.plain(estimate.value(), 0))
+                        .map(estimate -> Lettering.read(NumberText.plain(estimate.value(), 0)))
                         .orElse(null);
     }
 
@@ -53,7 +53,7 @@ final class Figures {
                 ? null
                 : readings()
                         .find(reading)
-                        .map(estimate -> NumberText.fixed(estimate.value() / d, 2))
+                        .map(estimate -> Lettering.read(NumberText.fixed(estimate.value() / d, 2)))
                         .orElse(null);
     }
 
@@ -63,7 +63,8 @@ final class Figures {
         Double value = value(key);
         return value == null
                 ? null
-                : NumberText.fixed(value, MeasureRegistry.builtIn().get(key).decimals());
+                : Lettering.read(NumberText.fixed(
+                        value, MeasureRegistry.builtIn().get(key).decimals()));
     }
 
     /** As {@link #measure}, with a sign. */
@@ -72,7 +73,8 @@ final class Figures {
         Double value = value(key);
         return value == null
                 ? null
-                : NumberText.signed(value, MeasureRegistry.builtIn().get(key).decimals());
+                : Lettering.read(NumberText.signed(
+                        value, MeasureRegistry.builtIn().get(key).decimals()));
     }
 
     private @Nullable Double value(String key) {

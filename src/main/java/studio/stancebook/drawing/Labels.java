@@ -18,6 +18,7 @@ final class Labels {
     private final Lettering lettering;
     private final Extent extent;
     private final double em;
+    private final List<Point> tape;
 
     Labels(
             Vehicle vehicle,
@@ -26,7 +27,8 @@ final class Labels {
             Film film,
             Figures figures,
             Lettering lettering,
-            Extent extent) {
+            Extent extent,
+            List<Point> tape) {
         this.vehicle = vehicle;
         this.remarks = remarks;
         this.marking = marking;
@@ -35,6 +37,7 @@ final class Labels {
         this.lettering = lettering;
         this.extent = extent;
         this.em = extent.em();
+        this.tape = tape;
     }
 
     private boolean put(String cls, double x, double z, String anchor, String text) {
@@ -173,6 +176,7 @@ final class Labels {
         }
     }
 
+    /** Clear of the tape where there is such a place, else across it. */
     private void callout(Part part, Point at) {
         Measure measure = remarks.measureOf(part);
         String value = measure == null ? null : figures.measure(measure.key());
@@ -181,17 +185,34 @@ final class Labels {
         }
         String text = measure.name() + " " + value + remarks.after(part);
         String cls = marking.pen("note", part);
+        if (!callout(part, at, cls, text, true)) {
+            callout(part, at, cls, text, false);
+        }
+    }
+
+    private boolean callout(Part part, Point at, String cls, String text, boolean clear) {
         boolean low = at.z() < vehicle.nominalDiameter();
         double[] rises = low ? new double[] {-1.5, -2.8, 1.2, 2.6} : new double[] {2.2, 3.6, -2.2, -3.6, 5};
         for (double rise : rises) {
             for (double shift : new double[] {0, -4, 4, -9, 9, -14, 14}) {
                 Point place = new Point(at.x() + shift * em, at.z() + rise * em);
-                if (place.z() > 0.4 * em && put(cls, place.x(), place.z(), "middle", text)) {
+                boolean acceptable = place.z() > 0.4 * em && !(clear && overTape(place, text));
+                if (acceptable && put(cls, place.x(), place.z(), "middle", text)) {
                     leader(part, at, place, rise);
-                    return;
+                    return true;
                 }
             }
         }
+        return false;
+    }
+
+    private boolean overTape(Point place, String text) {
+        Lettering.Box box = lettering.boxOf(new Words("", place.x(), -place.z(), "middle", text));
+        return tape.stream()
+                .anyMatch(point -> point.x() > box.left() - 0.4 * em
+                        && point.x() < box.right() + 0.4 * em
+                        && -point.z() > box.top()
+                        && -point.z() < box.bottom());
     }
 
     private void leader(Part part, Point at, Point place, double rise) {

@@ -18,6 +18,7 @@ final class Lettering {
         281, 889, 611, 611, 611, 611, 408, 556, 388, 611, 556, 778, 557, 556, 531, 389, 291, 389, 639
     };
 
+    private static final char MINUS = '\u2212';
     private static final double ASCENT = 0.78;
     private static final double DESCENT = 0.24;
 
@@ -47,6 +48,11 @@ final class Lettering {
         return !control && !(c >= 0xD800 && c <= 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
     }
 
+    /** A number as people read it: with a minus sign instead of the hyphen that machines read. */
+    static String read(String number) {
+        return number.replace('-', MINUS);
+    }
+
     /** Estimated width in em. */
     static double widthEm(String text) {
         return text.codePoints().mapToDouble(Lettering::advance).sum();
@@ -58,6 +64,9 @@ final class Lettering {
         }
         if (c == '°' || c == '·') {
             return 0.42;
+        }
+        if (c == MINUS) {
+            return 0.66;
         }
         return c >= 0x1100 || c == '…' ? 1.02 : 0.9;
     }

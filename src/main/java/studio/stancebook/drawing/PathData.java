@@ -62,8 +62,9 @@ final class PathData {
         return point(end);
     }
 
+    /** Closes the line; nothing where there is none. */
     PathData close() {
-        return command('Z');
+        return empty() ? this : command('Z');
     }
 
     PathData append(PathData other) {

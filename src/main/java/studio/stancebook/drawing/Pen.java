@@ -75,7 +75,8 @@ record Pen(
         if (pen == null) {
             throw new IllegalArgumentException("There is no pen " + names[0]);
         }
-        boolean plain = names.length == 1 || (names[0].equals("slash") && names[1].equals("unsure"));
+        boolean thin = names[0].equals("slash") || names[0].equals("leader");
+        boolean plain = names.length == 1 || (thin && names[1].equals("unsure"));
         return plain ? pen : pen.marked(names[1]);
     }
 

@@ -36,6 +36,21 @@ final class Silhouette {
         return new PathData(decimals, placement);
     }
 
+    /** Points along the recorded line, at most {@code stepMm} apart, for labels to keep clear of. */
+    List<Point> spine(double stepMm) {
+        List<Point> corners =
+                outlined() ? outline() : marks().stream().map(Mark::at).toList();
+        List<Point> points = new ArrayList<>();
+        for (int i = 1; i < corners.size(); i++) {
+            Vector step = Vector.between(corners.get(i - 1), corners.get(i));
+            int pieces = (int) Math.ceil(step.length() / stepMm);
+            for (int j = 0; j < pieces; j++) {
+                points.add(step.times((double) j / pieces).from(corners.get(i - 1)));
+            }
+        }
+        return points;
+    }
+
     /** A piece of the line and the pen that it is drawn with. */
     record Piece(String pen, Part part, PathData path) {}
 

@@ -146,7 +146,7 @@ final class StripLayout {
     }
 
     private String text(double value) {
-        return NumberText.fixed(value, reading.decimals()) + reading.unit();
+        return Lettering.read(NumberText.fixed(value, reading.decimals())) + reading.unit();
     }
 
     private StripWords words() {

@@ -13,6 +13,7 @@ final class TakenOff {
     private static final double LEAST_CORNER_DEG = 9;
     private static final double MORE_THAN_NEIGHBOURS = 2.0;
     private static final double SURE_CORNER_DEG = 40;
+    private static final int FEWEST_A_RUN = 3;
 
     private final List<Point> points;
     private final double toleranceMm;
@@ -36,11 +37,18 @@ final class TakenOff {
         return kept;
     }
 
-    /** Writes the line into {@code path}. */
+    /** Writes the line into {@code path}; nothing when all its points are one. */
     PathData into(PathData path) {
-        SmoothLine line = new SmoothLine(SURE_CORNER_DEG);
+        if (points.size() < 2) {
+            return path;
+        }
         List<List<Point>> runs = runs();
-        int share = Math.max(4, most / runs.size());
+        int share = most / runs.size();
+        return share < FEWEST_A_RUN ? zigzag(path) : smooth(path, runs, share);
+    }
+
+    private PathData smooth(PathData path, List<List<Point>> runs, int share) {
+        SmoothLine line = new SmoothLine(SURE_CORNER_DEG);
         for (List<Point> run : runs) {
             List<Point> thinned = Thinning.of(run, toleranceMm, share);
             line.corner(thinned.get(0));
@@ -48,6 +56,14 @@ final class TakenOff {
         }
         line.through(points.get(points.size() - 1));
         return line.into(path);
+    }
+
+    /** More corners than a drawing has: straight lines, as many as there is room for. */
+    private PathData zigzag(PathData path) {
+        List<Point> thinned = Thinning.of(points, toleranceMm, most);
+        path.moveTo(thinned.get(0));
+        thinned.subList(1, thinned.size()).forEach(path::lineTo);
+        return path;
     }
 
     /** The line cut at its corners; neighbours share the corner. */

@@ -69,7 +69,7 @@ class BandStripTest {
         String text = renderer.strip(BandStrip.of(reading().verdict(verdict, "").build()));
         Renderer.parsed(text);
 
-        assertTrue(text.contains("<strong>" + Phrases.of("drawing.verdict." + verdict.key()) + "</strong>"), text);
+        assertTrue(text.contains(">" + Phrases.of("drawing.verdict." + verdict.key()) + "</strong>"), text);
     }
 
     @Test

@@ -51,7 +51,7 @@ class LabelsTest {
     private static Lettering.Box box(Words words, double em) {
         double width = 0;
         for (char c : words.text().toCharArray()) {
-            width += c == '°' ? 0.414 * em : OVERPASS[c - ' '] / 1000.0 * em;
+            width += c == '°' ? 0.414 * em : c == '\u2212' ? 0.639 * em : OVERPASS[c - ' '] / 1000.0 * em;
         }
         double left = words.anchor().equals("start")
                 ? words.x()
