@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,7 @@ import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.PreconditionRequired;
 import studio.stancebook.problem.Stale;
+import studio.stancebook.statistics.BandMethod;
 
 /** The bands of all segments, with every version there was; who may set them is the caller's to check. */
 @Component
@@ -149,6 +151,30 @@ public class Bands {
                         trial.classRevision(),
                         clock.instant(),
                         by));
+    }
+
+    /**
+     * Sets bands where there never was a version: to begin with, many at once. What the class does not give is left out.
+     *
+     * @param settings by key of the measure
+     * @return how many were set
+     * @throws Stale if somebody else set one of them at the same moment; then none is set
+     */
+    public int setWhereNone(String segment, Map<String, BandSetting> settings, String reason, String by) {
+        Set<String> there = newest(segment).stream().map(Band::measure).collect(Collectors.toSet());
+        int count = 0;
+        for (Map.Entry<String, BandSetting> entry : settings.entrySet()) {
+            boolean free = !there.contains(entry.getKey());
+            if (free && trial(segment, entry.getKey(), entry.getValue()).possible()) {
+                set(segment, entry.getKey(), entry.getValue(), reasonOf(entry.getValue(), reason), null, by);
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private static String reasonOf(BandSetting setting, String otherwise) {
+        return setting.method() instanceof BandMethod.Rule rule ? rule.reason() : otherwise;
     }
 
     /**

@@ -1,5 +1,9 @@
 package studio.stancebook.band;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /** Kinds of car that the trade lays out differently. */
 public enum VehicleType {
     SALOON("saloon"),
@@ -10,6 +14,15 @@ public enum VehicleType {
 
     VehicleType(String label) {
         this.label = label;
+    }
+
+    public static Optional<VehicleType> ofKey(String key) {
+        return Arrays.stream(values()).filter(type -> type.key().equals(key)).findFirst();
+    }
+
+    /** The name in forms, such as {@code off-road}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The trade's word for it. */

@@ -1,6 +1,7 @@
 package studio.stancebook.band;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
@@ -66,10 +67,12 @@ class BandPagesTest {
         return form;
     }
 
-    /** Without the choice of origins, which the form always sends: all four of them. */
+    /** With the origins ticked that the form of every method but a rule has ticked. */
     private HttpResponse<String> send(StudioBrowser browser, Map<String, String> form) {
         Map<String, String> sent = new LinkedHashMap<>(form);
-        sent.putIfAbsent("origins", "specification");
+        if (!"rule".equals(form.get("method"))) {
+            sent.putIfAbsent("origins", "specification");
+        }
         return browser.submit(page, page, sent);
     }
 
@@ -242,5 +245,47 @@ class BandPagesTest {
                         lead.get(page + "?method=" + method).body())
                 .contains("name=\"" + input + "\"")
                 .doesNotContain("??"));
+    }
+
+    @Test
+    void beginWithTheTradesRulesWhereThereNeverWasABand() {
+        StudioBrowser lead = studio.browser(Role.LEAD);
+        String all = "/segments/" + segment + "/bands";
+        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Rule(3, 4, "Ours")), "Ours", null, "Lead");
+
+        assertThat(lead.submit(all, all, Map.of("from", "off-road")).statusCode())
+                .isEqualTo(302);
+
+        int others = PracticeBands.of(VehicleType.OFF_ROAD).size() - 1;
+        assertThat(lead.get(all).body()).contains(others + " bands are set.").doesNotContain("??");
+        assertThat(bands.current(segment)).hasSize(others + 1);
+        assertThat(bands.get(segment, MEASURE).reason()).isEqualTo("Ours");
+        assertThat(bands.get(segment, "screen-aim-in-wheels").reason()).startsWith("Common practice, no source: ");
+        assertThat(lead.submit(all, all, Map.of("from", "off-road")).statusCode())
+                .isEqualTo(302);
+        assertThat(bands.get(segment, "screen-aim-in-wheels").version()).isEqualTo(1);
+        assertThat(lead.submit(all, all, Map.of("from", "hearsay")).statusCode())
+                .isEqualTo(400);
+        assertThat(studio.browser(Role.DESIGNER)
+                        .submit("/account", all, Map.of("from", "off-road"))
+                        .statusCode())
+                .isEqualTo(403);
+    }
+
+    /** Five values are too few, eight are not; the smallest two are 3 and 4: 5 % by type 7 is 3 + 0.35. */
+    @Test
+    void beginWithTheClassWhereItIsLargeEnough() {
+        StudioBrowser lead = studio.browser(Role.LEAD);
+        String all = "/segments/" + segment + "/bands";
+        lead.submit(all, all, Map.of("from", "class"));
+        assertThat(bands.current(segment)).isEmpty();
+
+        add(8);
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 300), "Tests");
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 350), "Tests");
+        lead.submit(all, all, Map.of("from", "class"));
+
+        assertThat(bands.get(segment, MEASURE).range().limits().lower()).isCloseTo(3.35, offset(1e-9));
+        assertThat(bands.get(segment, MEASURE).range().n()).isEqualTo(8);
     }
 }

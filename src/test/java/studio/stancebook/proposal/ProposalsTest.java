@@ -29,6 +29,7 @@ import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.ExpectedVersion;
@@ -134,6 +135,23 @@ abstract class ProposalsTest {
         assertThat(applied).hasSize(3);
         assertThat(new Assessor(measures.current()).assess(revision.dimensions(), applied))
                 .isEqualTo(revision.assessment());
+    }
+
+    /** An origin of the whole set says how sure every value is: it must come back with the kept revision. */
+    @Test
+    void keepTheOriginOfTheWholeSet() {
+        setBand(MEASURE, 3, 3.5, 0);
+        DimensionSet measured =
+                Invented.dimensions(2800).origin(Origin.MEASURED).build();
+
+        RevisionView kept = proposals
+                .make(new ProposalDraft("Tern", segment, measured, ""), lead)
+                .newest();
+
+        Assessment expected = new Assessor(measures.current()).assess(measured, bands.applied(segment));
+        assertThat(kept.assessment()).isEqualTo(expected);
+        assertThat(proposals.today(kept)).isEqualTo(expected);
+        assertThat(kept.dimensions().originOf("wheelbase")).isEqualTo(Origin.MEASURED);
     }
 
     private AppliedBand version(String measure, int version) {

@@ -168,7 +168,10 @@ public record WrittenSetting(
     }
 
     BandSetting setting(String ruleReason) {
-        return new BandSetting(method(ruleReason), new ClassFilter(fromYear, toYear, originSet()));
+        BandMethod asked = method(ruleReason);
+        return asked instanceof BandMethod.Rule
+                ? BandSetting.of(asked)
+                : new BandSetting(asked, new ClassFilter(fromYear, toYear, originSet()));
     }
 
     private BandMethod method(String ruleReason) {

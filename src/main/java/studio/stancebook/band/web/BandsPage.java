@@ -53,6 +53,7 @@ class BandsPage {
                 groups.add(new BandGroup(group.label(), rows));
             }
         }
+        model.addAttribute("starts", BandStart.KEYS);
         model.addAttribute("segment", segments.named(segment));
         model.addAttribute("packages", snapshot.packages());
         model.addAttribute(

@@ -13,7 +13,9 @@ import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.ImpossibleDimensions;
+import studio.stancebook.dimension.Origin;
 import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
@@ -61,7 +63,7 @@ public class ProposalWriting {
         SegmentName segment = segments.named(draft.segment());
         Instant now = clock.instant();
         StoredProposal proposal = proposals.saveAndFlush(new StoredProposal(draft.name(), segment.id(), who, now));
-        DimensionSet marked = draft.dimensions().markedSince(null, who.name(), now);
+        DimensionSet marked = withOwnOrigins(draft.dimensions()).markedSince(null, who.name(), now);
         StoredRevision first = new StoredRevision(proposal.id(), 1, marked, draft.note(), who, now);
         add(proposal, first, marked, segment, who, now);
         return proposal.id();
@@ -109,7 +111,8 @@ public class ProposalWriting {
         ProposalRules.note(note.strip()).ifPresent(errors::add);
         require(errors, dimensions);
         Instant now = clock.instant();
-        DimensionSet marked = dimensions.markedSince(newest(proposal).dimensions(), who.name(), now);
+        DimensionSet marked =
+                withOwnOrigins(dimensions).markedSince(newest(proposal).dimensions(), who.name(), now);
         StoredRevision next =
                 new StoredRevision(proposal.id(), proposal.newestRevision() + 1, marked, note.strip(), who, now);
         add(proposal, next, marked, segmentOf(proposal), who, now);
@@ -127,6 +130,15 @@ public class ProposalWriting {
         proposal.reach(revision, who, now);
         orStale(() -> proposals.saveAndFlush(proposal));
         orStale(() -> revisions.saveAndFlush(revision));
+    }
+
+    /** An origin of the whole set, of which the kept form knows nothing, given to each value instead. */
+    private static DimensionSet withOwnOrigins(DimensionSet set) {
+        DimensionSetBuilder builder = set.toBuilder().origin(Origin.DRAWING);
+        set.valueKeys().stream()
+                .filter(key -> set.originOf(key) != Origin.DRAWING)
+                .forEach(key -> builder.origin(key, set.originOf(key)));
+        return builder.build();
     }
 
     private StoredRevision newest(StoredProposal proposal) {

@@ -10,7 +10,6 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
 import studio.stancebook.band.SingleMove;
 import studio.stancebook.band.Verdict;
-import studio.stancebook.dimension.Unit;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.quantity.NumberText;
 
@@ -83,23 +82,18 @@ class FindingWords {
         return words("proposal.remark.moves", either);
     }
 
-    /** "wheelbase −84 mm", "cowl, base of the windscreen, 52 mm forward". */
+    /** "wheelbase −84 mm", "cowl 52 mm forward". */
     String move(SingleMove move, boolean unscaled) {
         Variable variable = move.variable();
         String key = variable.key();
-        Unit unit = variable.unit();
         if (key.endsWith(".x") || key.endsWith(".z")) {
-            String label = label(variable.label().replaceAll(", [xz]$", ""));
-            String way =
-                    words("proposal.move." + key.charAt(key.length() - 1) + (move.change() > 0 ? "-more" : "-less"));
-            String comma = label.contains(",") ? ", " : " ";
-            return label + comma + Amounts.size(move.change(), unit, unscaled) + " " + way;
+            String way = "proposal.move." + key.charAt(key.length() - 1) + (move.change() > 0 ? "-more" : "-less");
+            return words("proposal.part." + variable.valueKey()) + " "
+                    + Amounts.size(move.change(), variable.unit(), unscaled) + " " + words(way);
         }
-        return label(variable.label()) + " " + Amounts.signed(move.change(), unit, unscaled);
-    }
-
-    private static String label(String label) {
-        return label.startsWith("H-") ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+        String label = variable.label();
+        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) + " "
+                + Amounts.signed(move.change(), variable.unit(), unscaled);
     }
 
     private String words(String key, Object... places) {
