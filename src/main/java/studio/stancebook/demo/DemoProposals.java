@@ -43,13 +43,12 @@ class DemoProposals {
         revised(lead);
     }
 
-    /** The typical vehicle of a class, measured on the surface plate, its tyres to 3 mm. */
+    /** The typical vehicle of a class, every value measured on the surface plate, the tyres to 3 mm. */
     static DimensionSet typical(String segment) {
-        return InventedCatalogue.typical(segment).toBuilder()
-                .origin(Origin.MEASURED)
-                .uncertainty("frontTyre", 3)
-                .uncertainty("rearTyre", 3)
-                .build();
+        DimensionSet set = InventedCatalogue.typical(segment);
+        DimensionSetBuilder measured = set.toBuilder();
+        set.valueKeys().forEach(key -> measured.origin(key, Origin.MEASURED));
+        return measured.uncertainty("frontTyre", 3).uncertainty("rearTyre", 3).build();
     }
 
     private ProposalView make(String name, String segment, DimensionSet dimensions, String note, SignedIn who) {

@@ -14,10 +14,6 @@ record Marking(Set<Part> outside, Set<Part> tooClose) {
         return new Marking(Part.of(options.outside()), Part.of(options.tooClose()));
     }
 
-    static Marking none() {
-        return new Marking(Set.of(), Set.of());
-    }
-
     /** The classes of a pen for a part. */
     String pen(String pen, Part part) {
         if (outside.contains(part)) {

@@ -3,6 +3,7 @@ package studio.stancebook.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import studio.stancebook.StudioTest;
 import studio.stancebook.account.Directory;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.Bands;
 import studio.stancebook.band.Finding;
@@ -29,6 +31,7 @@ import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.Stage;
 
 @StudioTest
@@ -170,6 +173,22 @@ class DemoStudioTest {
         assertEquals(4, outside.length);
         assertEquals("", notInside("Pintail"));
         assertTrue(outside[3] > outside[1], outside[3] + " " + outside[1]);
+    }
+
+    /** What is stored says the same as what was judged. */
+    @Test
+    void todaysBandsJudgeEveryProposalTheSame() {
+        for (String name : List.of("Whinchat", "Sanderling sketch", "Tern", "Dunlin", "Shelduck", "Pintail")) {
+            RevisionView newest = proposal(name).newest();
+
+            assertEquals(verdicts(newest.assessment()), verdicts(proposals.today(newest)), name);
+        }
+    }
+
+    private static List<String> verdicts(Assessment assessment) {
+        return assessment.findings().stream()
+                .map(finding -> finding.measure() + " " + finding.kind().key())
+                .toList();
     }
 
     @Test
