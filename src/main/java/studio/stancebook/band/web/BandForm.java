@@ -141,8 +141,11 @@ record BandForm(
         return written;
     }
 
-    /** All of them are as good as no choice. */
+    /** All of them are as good as no choice; a rule does not look at the class, and its form does not ask. */
     private @Nullable List<String> originsTaken() {
+        if ("rule".equals(method)) {
+            return null;
+        }
         List<String> ticked = origins == null ? List.of() : origins;
         return ticked.containsAll(ALL_ORIGINS) ? null : ticked;
     }
