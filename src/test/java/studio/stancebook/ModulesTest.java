@@ -74,8 +74,7 @@ class ModulesTest {
                 .map(module -> module.getIdentifier().toString())
                 .collect(Collectors.toCollection(TreeSet::new));
 
-        found.removeAll(EXPECTED);
-        assertEquals(Set.of(), found);
+        assertEquals(new TreeSet<>(EXPECTED), found);
     }
 
     @Test
