@@ -187,7 +187,7 @@ public class Bands {
         if (reason.isBlank()) {
             throw Impossible.ofField("reason", "reason is missing; a withdrawal says why.");
         }
-        long revision = segments.get(segment).revision();
+        long revision = segments.revision(segment);
         String key = measures.current().get(measure).key();
         return add(
                 segment,

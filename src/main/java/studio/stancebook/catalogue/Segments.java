@@ -70,6 +70,16 @@ public class Segments {
         return new SegmentName(segment.id(), segment.key(), segment.name());
     }
 
+    /**
+     * How often the class of a segment has changed.
+     *
+     * @throws UnknownSegment if there is no segment of this key
+     */
+    @Transactional(readOnly = true)
+    public long revision(String key) {
+        return find(key).revision();
+    }
+
     /** @throws UnknownSegment if there is no segment of this key */
     @Transactional(readOnly = true)
     public SegmentView get(String key) {

@@ -73,7 +73,9 @@ public class Proposals {
         return reading.revision(id, number, who);
     }
 
-    /** What the bands of now say of a revision's dimensions, in the segment that it was judged in. */
+    /**
+     * What the bands of now say of a revision's dimensions, in the segment that it was judged in, without single moves.
+     */
     @Transactional(readOnly = true)
     public Assessment today(RevisionView revision) {
         return reading.today(revision);

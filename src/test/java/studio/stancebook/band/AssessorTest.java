@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,8 +105,7 @@ class AssessorTest {
         Verdict.Outside outside = assertInstanceOf(Verdict.Outside.class, verdict(threeAndAHalfWheels(8), 3.0, 3.4));
 
         Map<String, Double> changes = outside.singleMoves().stream()
-                .collect(java.util.stream.Collectors.toMap(
-                        move -> move.variable().key(), SingleMove::change));
+                .collect(Collectors.toMap(move -> move.variable().key(), SingleMove::change));
         assertEquals(2, changes.size());
         assertEquals(-80, changes.get("wheelbase"), 1e-6);
         assertEquals(23.529411764, changes.get("tyreDiameter"), 1e-6);
@@ -129,6 +129,22 @@ class AssessorTest {
         assertEquals(3.5, found.value());
         assertEquals(0.01, found.uncertainty(), 1e-12);
         assertEquals(3, found.band().version());
+    }
+
+    @Test
+    void answersVerdictsAloneWithTheSameVerdicts() {
+        Map<String, AppliedBand> bands = Map.of("wheelbase-in-wheels", new AppliedBand(3, new Interval(3, 3.4)));
+        Assessor assessor = new Assessor(MeasureRegistry.builtIn());
+
+        Verdict.Outside whole = (Verdict.Outside) verdictOf(assessor.assess(threeAndAHalfWheels(8), bands));
+        Verdict.Outside alone = (Verdict.Outside) verdictOf(assessor.verdicts(threeAndAHalfWheels(8), bands));
+
+        assertEquals(2, whole.singleMoves().size());
+        assertEquals(new Verdict.Outside(whole.side(), whole.by(), whole.byBandWidths(), List.of()), alone);
+    }
+
+    private static Verdict verdictOf(Assessment assessment) {
+        return assessment.find("wheelbase-in-wheels").orElseThrow().verdict();
     }
 
     private static AppliedBand band() {

@@ -2,10 +2,14 @@ package studio.stancebook.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jakarta.persistence.EntityManagerFactory;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -45,6 +49,9 @@ class ProposalPagesTest {
 
     @Autowired
     Proposals proposals;
+
+    @Autowired
+    EntityManagerFactory entities;
 
     private String segment = "";
 
@@ -266,6 +273,41 @@ class ProposalPagesTest {
                         .statusCode())
                 .isEqualTo(200);
         assertThat(studio.browser(Role.DESIGNER).get("/proposals").body()).contains("/proposals/new");
+    }
+
+    /** However many proposals, segments and owners a page lists, it asks the database as often. */
+    @Test
+    void listManyProposalsWithAsFewStatementsAsOne() {
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+        made(Role.DESIGNER);
+        long one = statementsFor(viewer, "/proposals?segment=" + segment);
+
+        for (Role role : new Role[] {Role.LEAD, Role.DESIGNER, Role.TUTOR, Role.LEARNER}) {
+            for (int i = 0; i < 5; i++) {
+                made(role);
+            }
+        }
+
+        assertThat(viewer.get("/proposals?segment=" + segment).body()).contains("1 to 21 of 21");
+        assertThat(statementsFor(viewer, "/proposals?segment=" + segment)).isEqualTo(one);
+    }
+
+    /** The least of three, since work behind the scenes may add some. */
+    private long statementsFor(StudioBrowser viewer, String page) {
+        return IntStream.range(0, 3)
+                .mapToLong(time -> statementsOnce(viewer, page))
+                .min()
+                .orElseThrow();
+    }
+
+    private long statementsOnce(StudioBrowser viewer, String page) {
+        Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        viewer.get(page);
+        long statements = statistics.getPrepareStatementCount();
+        statistics.setStatisticsEnabled(false);
+        return statements;
     }
 
     @Test

@@ -9,12 +9,15 @@ package studio.stancebook.dimension.form;
  */
 public record Doubt(String label, Entry uncertainty, ChoiceEntry origin) {
 
-    /** True when something is typed or wrong here, so that it must be seen. */
+    /** True when something is typed or picked here. */
     public boolean used() {
-        return uncertainty.wrong()
-                || origin.wrong()
-                || !uncertainty.value().isEmpty()
+        return !uncertainty.value().isEmpty()
                 || origin.choices().stream()
                         .anyMatch(choice -> choice.chosen() && !choice.value().isEmpty());
+    }
+
+    /** True when something is wrong here, so that it must be seen. */
+    public boolean wrong() {
+        return uncertainty.wrong() || origin.wrong();
     }
 }

@@ -20,8 +20,13 @@ public record Section(String key, List<Entry> entries, List<PointEntry> points, 
         doubts = List.copyOf(doubts);
     }
 
-    /** True when an uncertainty or origin is typed, so that the part that holds them is shown open. */
-    public boolean doubtsUsed() {
-        return doubts.stream().anyMatch(Doubt::used);
+    /** How many values have an uncertainty or an origin of their own. */
+    public int doubtsUsed() {
+        return (int) doubts.stream().filter(Doubt::used).count();
+    }
+
+    /** True when an uncertainty or origin is wrong, so that the part that holds them is shown open. */
+    public boolean doubtsWrong() {
+        return doubts.stream().anyMatch(Doubt::wrong);
     }
 }

@@ -110,7 +110,7 @@ public class ProposalReading {
     }
 
     public Assessment today(RevisionView revision) {
-        return judge.judge(revision.dimensions(), revision.segment().key()).assessment();
+        return judge.verdicts(revision.dimensions(), revision.segment().key());
     }
 
     /** Those who own a proposal that the person may see, by name. */

@@ -141,11 +141,23 @@ class DimensionFormTest {
     }
 
     @Test
-    void opensTheDoubtsOfASectionOnlyWhereSomeAreTyped() {
-        DimensionForm form = DimensionForm.typed(Map.of("dimensions.uncertainties.wheelbase", "2"));
+    void countsTheDoubtsThatAreTypedAndOpensThoseThatAreWrong() {
+        DimensionForm form = DimensionForm.typed(Map.of("dimensions.uncertainties.wheelbase", "2"))
+                .with(List.of(new FieldError("dimensions.origins.overallWidth", "No.")));
 
-        assertTrue(form.sections().get(0).doubtsUsed());
-        assertFalse(form.sections().get(1).doubtsUsed());
+        Section lengths = section(form, "lengths");
+        Section widths = section(form, "widths");
+        assertEquals(1, lengths.doubtsUsed());
+        assertFalse(lengths.doubtsWrong());
+        assertEquals(0, widths.doubtsUsed());
+        assertTrue(widths.doubtsWrong());
+    }
+
+    private static Section section(DimensionForm form, String key) {
+        return form.sections().stream()
+                .filter(section -> section.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
