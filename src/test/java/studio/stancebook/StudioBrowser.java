@@ -103,6 +103,14 @@ public final class StudioBrowser {
                 .orElse("");
     }
 
+    /** Puts a cookie in place, as if the server had sent it. */
+    public void keep(String name, String value) {
+        java.net.HttpCookie cookie = new java.net.HttpCookie(name, value);
+        cookie.setPath("/");
+        cookie.setVersion(0);
+        cookies.getCookieStore().add(URI.create(address), cookie);
+    }
+
     private HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(URI.create(address + path)).header("Accept", "text/html,*/*;q=0.8");
     }

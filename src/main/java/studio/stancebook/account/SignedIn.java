@@ -23,6 +23,11 @@ public record SignedIn(long personId, String name, String email, Role role) impl
     /** The id only: this text ends up in logs and in the session table, where address and name have no place. */
     @Override
     public String toString() {
+        return principalName(personId);
+    }
+
+    /** What sessions of a person are found by. */
+    public static String principalName(long personId) {
         return "person " + personId;
     }
 }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 
@@ -16,6 +17,9 @@ abstract class SignInTest {
 
     @Autowired
     StudioClients studio;
+
+    @Autowired
+    JdbcClient jdbc;
 
     @Test
     void letsInWithTheRightPasswordHoweverTheAddressIsCapitalised() {
@@ -67,14 +71,46 @@ abstract class SignInTest {
 
     @Test
     void changesTheSessionWhenSomebodySignsIn() {
+        String email = studio.person(Role.DESIGNER).email();
         StudioBrowser browser = studio.browser();
-        browser.get("/sign-in");
-        String before = browser.cookie("JSESSIONID");
+        browser.signIn(email, StudioClients.PASSWORD);
+        String before = browser.cookie("session");
 
-        browser.signIn(studio.person(Role.DESIGNER).email(), StudioClients.PASSWORD);
+        browser.submit("/account", "/sign-in", Map.of("email", email, "password", StudioClients.PASSWORD));
 
         assertThat(before).isNotEmpty();
-        assertThat(browser.cookie("JSESSIONID")).isNotEmpty().isNotEqualTo(before);
+        assertThat(browser.cookie("session")).isNotEmpty().isNotEqualTo(before);
+    }
+
+    @Test
+    void keepsNoSessionForStrangers() {
+        StudioBrowser browser = studio.browser();
+        long before = sessions();
+
+        browser.get("/sign-in");
+        browser.get("/proposals?page=2");
+        browser.get("/problems/not-found");
+        browser.trySigningIn("nobody@studio.example", "not the password");
+
+        assertThat(sessions()).isEqualTo(before);
+        assertThat(browser.cookie("session")).isEmpty();
+    }
+
+    @Test
+    void takesNoSessionThatSomebodyElseMadeUp() {
+        StudioBrowser browser = studio.browser();
+        String madeUp = "YTE3ZTQ3NGEtMDAwMC00MDAwLTgwMDAtMDAwMDAwMDAwMDAx";
+        browser.keep("session", madeUp);
+
+        HttpResponse<String> answer =
+                browser.trySigningIn(studio.person(Role.DESIGNER).email(), StudioClients.PASSWORD);
+
+        assertThat(answer.headers().allValues("Set-Cookie"))
+                .anyMatch(cookie -> cookie.startsWith("session=") && !cookie.contains(madeUp));
+    }
+
+    private long sessions() {
+        return jdbc.sql("SELECT count(*) FROM spring_session").query(Long.class).single();
     }
 
     @Test

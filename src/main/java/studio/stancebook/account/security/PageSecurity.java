@@ -4,6 +4,7 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -16,12 +17,14 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
-import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.savedrequest.CookieRequestCache;
 import org.springframework.security.web.util.matcher.AndRequestMatcher;
 import org.springframework.security.web.util.matcher.NegatedRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.session.SignIns;
 
 /** The way in for people: a form, a session, and everything closed that is not opened here. */
 @Configuration(proxyBeanMethods = false)
@@ -42,15 +45,18 @@ class PageSecurity {
         "/actuator/health/readiness"
     };
 
+    private static final int LONGEST_WANTED = 1_000;
+
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
     private static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
 
     @Bean
     @Order(2)
-    SecurityFilterChain pages(HttpSecurity http, PasswordSignIn byPassword, Staff staff) {
+    SecurityFilterChain pages(HttpSecurity http, PasswordSignIn byPassword, Staff staff, SignIns signIns) {
         return http.authenticationProvider(byPassword)
+                .csrf(csrf -> csrf.csrfTokenRepository(formTokens()))
                 .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
-                .formLogin(PageSecurity::signIn)
+                .formLogin(form -> signIn(form, signIns))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
                 .requestCache(cache -> cache.requestCache(wantedPages()))
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
@@ -73,11 +79,11 @@ class PageSecurity {
                 .authenticated();
     }
 
-    private static void signIn(FormLoginConfigurer<HttpSecurity> form) {
+    private static void signIn(FormLoginConfigurer<HttpSecurity> form, SignIns signIns) {
         form.loginPage("/sign-in")
                 .usernameParameter("email")
                 .passwordParameter("password")
-                .successHandler(new WorkingDay(wantedPages()))
+                .successHandler(new WorkingDay(wantedPages(), signIns::mark))
                 .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
     }
 
@@ -88,15 +94,30 @@ class PageSecurity {
         response.sendError(HttpServletResponse.SC_FORBIDDEN);
     }
 
-    /** Remembers the page that somebody wanted before signing in: whole pages only, their addresses unchanged. */
-    @SuppressWarnings("NullAway") // null is how one asks for no extra parameter
-    private static HttpSessionRequestCache wantedPages() {
-        HttpSessionRequestCache cache = new HttpSessionRequestCache();
-        cache.setMatchingRequestParameterName(null);
+    /** In a cookie that scripts cannot read, so that a stranger who only looks at a form makes no session. */
+    private static CookieCsrfTokenRepository formTokens() {
+        CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
+        tokens.setCookieName("form-token");
+        tokens.setCookieCustomizer(cookie -> cookie.sameSite("Lax"));
+        return tokens;
+    }
+
+    /**
+     * Remembers the page that somebody wanted before signing in: whole pages only, if their address fits a cookie, which
+     * is where it is kept, for the same reason.
+     */
+    private static CookieRequestCache wantedPages() {
+        CookieRequestCache cache = new CookieRequestCache();
+        cache.setCookieCustomizer(cookie -> cookie.setAttribute("SameSite", "Lax"));
         cache.setRequestMatcher(new AndRequestMatcher(
                 request -> "GET".equals(request.getMethod()),
                 request -> String.valueOf(request.getHeader("Accept")).contains("text/html"),
+                request -> request.getRequestURI().length() + lengthOf(request.getQueryString()) <= LONGEST_WANTED,
                 new NegatedRequestMatcher(PART_OF_PAGE)));
         return cache;
+    }
+
+    private static int lengthOf(@Nullable String text) {
+        return text == null ? 0 : text.length();
     }
 }

@@ -32,6 +32,13 @@ final class StillWelcome extends OncePerRequestFilter {
         this.staff = staff;
     }
 
+    /** What everybody may see needs no look at the session. */
+    @Override
+    protected boolean shouldNotFilter(HttpServletRequest request) {
+        String path = request.getServletPath();
+        return path.startsWith("/assets/") || path.startsWith("/webjars/");
+    }
+
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {

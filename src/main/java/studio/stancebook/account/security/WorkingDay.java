@@ -4,7 +4,9 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.net.URI;
 import java.time.Duration;
+import java.util.function.Consumer;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
 import org.springframework.security.web.savedrequest.RequestCache;
@@ -17,8 +19,12 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
 
     static final Duration LENGTH = Duration.ofHours(8);
 
-    WorkingDay(RequestCache wantedPages) {
+    private final Consumer<HttpServletRequest> mark;
+
+    WorkingDay(RequestCache wantedPages, Consumer<HttpServletRequest> mark) {
+        this.mark = mark;
         setRequestCache(wantedPages);
+        setRedirectStrategy((request, response, url) -> response.sendRedirect(onThisServer(url)));
     }
 
     @Override
@@ -26,6 +32,14 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
             HttpServletRequest request, HttpServletResponse response, Authentication authentication)
             throws ServletException, IOException {
         request.getSession().setMaxInactiveInterval((int) LENGTH.toSeconds());
+        mark.accept(request);
         super.onAuthenticationSuccess(request, response, authentication);
+    }
+
+    /** Path and query alone: the wanted page is kept in a cookie, and no cookie is to lead to another server. */
+    static String onThisServer(String url) {
+        URI wanted = URI.create(url);
+        String path = wanted.getRawPath() == null || wanted.getRawPath().startsWith("//") ? "/" : wanted.getRawPath();
+        return wanted.getRawQuery() == null ? path : path + "?" + wanted.getRawQuery();
     }
 }

@@ -17,10 +17,11 @@ import studio.stancebook.account.internal.Credentials;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.account.security.Renewal;
+import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
 
-/** A person's own account: password and tokens. */
+/** A person's own account: where they are signed in, password and tokens. */
 @Controller
 @RequestMapping("/account")
 class AccountPage {
@@ -31,17 +32,19 @@ class AccountPage {
     private final TokenDesk desk;
     private final Renewal renewal;
     private final RoleWords roles;
+    private final SignIns signIns;
 
-    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles) {
+    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles, SignIns signIns) {
         this.staff = staff;
         this.desk = desk;
         this.renewal = renewal;
         this.roles = roles;
+        this.signIns = signIns;
     }
 
     @GetMapping
-    String show(@AuthenticationPrincipal SignedIn who, Model model) {
-        return page(who, "", FieldErrors.none(), model);
+    String show(@AuthenticationPrincipal SignedIn who, Model model, HttpServletRequest request) {
+        return page(who, "", FieldErrors.none(), model, request);
     }
 
     @PostMapping("/password")
@@ -58,7 +61,7 @@ class AccountPage {
             renewal.renew(now.signedIn(), request, response);
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
-            return page(who, "", FieldErrors.of(refusal, "newPassword"), model);
+            return page(who, "", FieldErrors.of(refusal, "newPassword"), model, request);
         }
         redirect.addFlashAttribute("notice", "account.password.changed");
         return HERE;
@@ -70,13 +73,14 @@ class AccountPage {
             @AuthenticationPrincipal SignedIn who,
             @RequestParam(name = "name", required = false) @Nullable String name,
             Model model,
+            HttpServletRequest request,
             HttpServletResponse response) {
         try {
             model.addAttribute("issued", desk.issue(who, name));
-            return page(who, "", FieldErrors.none(), model);
+            return page(who, "", FieldErrors.none(), model, request);
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
-            return page(who, name, FieldErrors.of(refusal, "name"), model);
+            return page(who, name, FieldErrors.of(refusal, "name"), model, request);
         }
     }
 
@@ -87,7 +91,28 @@ class AccountPage {
         return HERE;
     }
 
-    private String page(SignedIn who, @Nullable String tokenName, FieldErrors errors, Model model) {
+    /** Signs the person out at another place. */
+    @PostMapping("/sign-ins/{key}/end")
+    String endSignIn(@AuthenticationPrincipal SignedIn who, @PathVariable String key, RedirectAttributes redirect) {
+        signIns.end(who.personId(), key);
+        redirect.addFlashAttribute("notice", "account.sign-ins.ended");
+        return HERE;
+    }
+
+    /** Signs the person out everywhere, here too. */
+    @PostMapping("/sign-ins/end")
+    String endAllSignIns(@AuthenticationPrincipal SignedIn who) {
+        signIns.endAll(who.personId());
+        return "redirect:/sign-in?left";
+    }
+
+    private String page(
+            SignedIn who, @Nullable String tokenName, FieldErrors errors, Model model, HttpServletRequest request) {
+        model.addAttribute(
+                "signIns",
+                signIns.of(who.personId(), request.getSession(false)).stream()
+                        .map(SignInLine::of)
+                        .toList());
         model.addAttribute("who", who);
         model.addAttribute("role", roles.byKey().get(who.role().key()));
         model.addAttribute("tokens", desk.list(who).stream().map(TokenLine::of).toList());

@@ -19,6 +19,7 @@ import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.PersonEntry;
 import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
@@ -35,10 +36,12 @@ class PeoplePage {
 
     private final Staff staff;
     private final RoleWords roles;
+    private final SignIns signIns;
 
-    PeoplePage(Staff staff, RoleWords roles) {
+    PeoplePage(Staff staff, RoleWords roles, SignIns signIns) {
         this.staff = staff;
         this.roles = roles;
+        this.signIns = signIns;
     }
 
     @ModelAttribute("roles")
@@ -118,6 +121,13 @@ class PeoplePage {
             response.setStatus(refusal.type().status());
             return changeForm(person, PersonForm.of(person), FieldErrors.of(refusal, "password"), model);
         }
+    }
+
+    @PostMapping("/{id}/sign-out")
+    String signOut(@PathVariable long id, RedirectAttributes redirect) {
+        PersonEntry person = staff.get(id);
+        signIns.endAll(id);
+        return done("account.people.signed-out", person, redirect);
     }
 
     private static String done(String notice, PersonEntry person, RedirectAttributes redirect) {

@@ -32,9 +32,12 @@ class LastVisit {
     Instant before(HttpServletRequest request, HttpServletResponse response) {
         HttpSession session = request.getSession();
         Object known = session.getAttribute(BEFORE_THIS_SESSION);
-        Instant before = known instanceof Instant instant ? instant : fromCookie(request);
-        session.setAttribute(BEFORE_THIS_SESSION, before);
         response.addCookie(remember(request));
+        if (known instanceof Instant before) {
+            return before;
+        }
+        Instant before = fromCookie(request);
+        session.setAttribute(BEFORE_THIS_SESSION, before);
         return before;
     }
 

@@ -1,0 +1,71 @@
+package studio.stancebook.account.session;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.session.FindByIndexNameSessionRepository;
+import org.springframework.session.Session;
+
+/**
+ * Sessions that are written when something changed and else at most once a minute.
+ *
+ * <p>That a session was used is not worth an error: where it cannot be noted, because the disk is full or the database
+ * takes no writes, the page is shown all the same.
+ */
+final class SparingSessions<S extends Session> implements FindByIndexNameSessionRepository<SparingSession<S>> {
+
+    private static final Logger LOG = LoggerFactory.getLogger(SparingSessions.class);
+
+    private final FindByIndexNameSessionRepository<S> kept;
+
+    private SparingSessions(FindByIndexNameSessionRepository<S> kept) {
+        this.kept = kept;
+    }
+
+    static <S extends Session> SparingSessions<S> over(FindByIndexNameSessionRepository<S> kept) {
+        return new SparingSessions<>(kept);
+    }
+
+    @Override
+    public SparingSession<S> createSession() {
+        return SparingSession.made(kept.createSession());
+    }
+
+    @Override
+    public void save(SparingSession<S> session) {
+        try {
+            kept.save(session.kept());
+            session.saved();
+        } catch (DataIntegrityViolationException overtaken) {
+            LOG.debug(
+                    "A session ended, or another request of it was faster, while it was used: {}",
+                    overtaken.toString());
+        } catch (DataAccessException failure) {
+            if (session.changed()) {
+                throw failure;
+            }
+            LOG.warn("That a session was used could not be noted: {}", failure.toString());
+        }
+    }
+
+    @Override
+    public @Nullable SparingSession<S> findById(String id) {
+        S found = kept.findById(id);
+        return found == null ? null : SparingSession.found(found);
+    }
+
+    @Override
+    public void deleteById(String id) {
+        kept.deleteById(id);
+    }
+
+    @Override
+    public Map<String, SparingSession<S>> findByIndexNameAndIndexValue(String name, String value) {
+        return kept.findByIndexNameAndIndexValue(name, value).entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> SparingSession.found(entry.getValue())));
+    }
+}
