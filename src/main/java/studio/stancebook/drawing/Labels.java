@@ -76,12 +76,12 @@ final class Labels {
         }
     }
 
-    /** The number of each circle of the height ruler, in its middle. */
+    /** The number of each circle of the height ruler that is all but whole, in its middle. */
     void heightCount() {
         Double d = vehicle.wheelDiameter();
         Double height = vehicle.find(Reading.OVERALL_HEIGHT);
         if (d != null && height != null) {
-            for (int i = 0; i < Math.min(20, (int) Math.floor(height / d + 1e-9)); i++) {
+            for (int i = 0; i < Math.min(20, (int) Math.floor(height / d + 0.25)); i++) {
                 put("count", extent.rulerX(), (i + 0.5) * d - 0.35 * em, "middle", Integer.toString(i + 1));
             }
         }
