@@ -57,37 +57,37 @@ final class Measures {
                 WHEEL_DIAMETER);
         inWheels(
                 "length-in-wheels",
-                "Overall length",
+                "Overall length in wheels",
                 "Overall length (L103) in tyre diameters.",
                 "longer body",
                 OVERALL_LENGTH);
         inWheels(
                 "height-in-wheels",
-                "Overall height",
+                "Overall height in wheels",
                 "Overall height (H100) in tyre diameters.",
                 "taller body",
                 OVERALL_HEIGHT);
         inWheels(
                 "width-in-wheels",
-                "Overall width",
+                "Overall width in wheels",
                 "Overall width (W103) in tyre diameters.",
                 "wider body",
                 OVERALL_WIDTH);
         inWheels(
                 "front-overhang-in-wheels",
-                "Front overhang",
+                "Front overhang in wheels",
                 "Front overhang (L104) in tyre diameters.",
                 "longer nose ahead of the wheel",
                 FRONT_OVERHANG);
         inWheels(
                 "rear-overhang-in-wheels",
-                "Rear overhang",
+                "Rear overhang in wheels",
                 "Rear overhang (L105) in tyre diameters.",
                 "longer tail behind the wheel",
                 REAR_OVERHANG);
         inWheels(
                 "clearance-in-wheels",
-                "Ground clearance",
+                "Ground clearance in wheels",
                 "Ground clearance (H156) in tyre diameters.",
                 "more room under the body",
                 GROUND_CLEARANCE);
@@ -155,7 +155,7 @@ final class Measures {
                 WHEEL_DIAMETER);
         inWheels(
                 "dash-to-axle-in-wheels",
-                "Dash to axle",
+                "Dash to axle in wheels",
                 "Distance from the front wheel centre back to the cowl, in tyre diameters.",
                 "cabin further to the rear",
                 COWL_X);
