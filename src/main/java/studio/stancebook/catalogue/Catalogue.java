@@ -63,6 +63,19 @@ public class Catalogue {
     }
 
     /**
+     * As {@link #addAll}, some packages of many at a time: what has to be seen against the whole class is asked by {@link
+     * #screen} once they are all there, in the same transaction.
+     */
+    public List<Long> addUnscreened(List<PackageDraft> drafts, String by) {
+        return writing.addUnscreened(drafts, by);
+    }
+
+    /** Asks about values far from their class and about equal dimensions among packages that were added unscreened. */
+    public void screen(String segment, List<Long> ids) {
+        writing.screen(segment, ids);
+    }
+
+    /**
      * Changes a package. Values that did not close before and are as they were stay a query.
      *
      * @throws UnknownPackage if there is none of this id

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.DuplicatePackage;
@@ -57,12 +58,31 @@ public class PackageWriting {
 
     public long add(PackageDraft draft, String by) {
         Soundness.requireEnteredByHand(draft.dimensions());
-        return write(List.of(draft), by).get(0);
+        return writeAndAsk(List.of(draft), by).get(0);
     }
 
     public List<Long> addAll(List<PackageDraft> drafts, String by) {
         drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
+        return writeAndAsk(drafts, by);
+    }
+
+    public List<Long> addUnscreened(List<PackageDraft> drafts, String by) {
+        drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
         return write(drafts, by);
+    }
+
+    /** Asks what new packages of a segment give rise to, seen against their class and each other. */
+    public void screen(String segment, List<Long> ids) {
+        questions.afterWriting(ids, List.of(segment), clock.instant());
+        entities.flush();
+        entities.clear();
+    }
+
+    private List<Long> writeAndAsk(List<PackageDraft> drafts, String by) {
+        List<Long> ids = write(drafts, by);
+        Set<String> written = drafts.stream().map(PackageDraft::segment).collect(Collectors.toSet());
+        questions.afterWriting(ids, written, clock.instant());
+        return ids;
     }
 
     private List<Long> write(List<PackageDraft> drafts, String by) {
@@ -83,7 +103,6 @@ public class PackageWriting {
             entities.flush();
             entities.clear();
         }
-        questions.afterWriting(ids, begun.keySet(), now);
         return ids;
     }
 

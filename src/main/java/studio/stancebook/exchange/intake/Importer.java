@@ -2,13 +2,11 @@ package studio.stancebook.exchange.intake;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Objects;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.catalogue.Catalogue;
-import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
 
@@ -21,6 +19,9 @@ public class Importer {
 
     /** How much of the work of an import is the checking. */
     private static final double CHECKING = 0.4;
+
+    /** How much of the writing is done when all rows are read. */
+    private static final double READING = 0.9;
 
     private final Catalogue catalogue;
     private final Segments segments;
@@ -63,18 +64,19 @@ public class Importer {
     private ImportReport write(PackageFile file, ImportOptions options, String by, ImportProgress progress) {
         return Objects.requireNonNull(transaction.execute(status -> {
             SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
-            Writer writer = new Writer(book, by);
+            ImportWriter writer = new ImportWriter(catalogue, segments, book, by);
             ImportReport report = pass(
                             file,
                             options,
                             new RowPass(catalogue, new RowRules(book, measures.current()), writer::write),
-                            progress)
+                            share -> progress.at(READING * share))
                     .build(book.newNames());
             if (report.rejected() > 0 && !options.partial()) {
                 status.setRollbackOnly();
                 return report;
             }
-            return report.withImported(writer.written);
+            writer.finish(share -> progress.at(READING + (1 - READING) * share));
+            return report.withImported(writer.written());
         }));
     }
 
@@ -83,44 +85,6 @@ public class Importer {
             return pass.read(rows, progress);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
-        }
-    }
-
-    /** Writes rows within the transaction of an import. */
-    private final class Writer {
-
-        private final SegmentBook book;
-        private final String by;
-        private int segmentsMade;
-        private int written;
-
-        Writer(SegmentBook book, String by) {
-            this.book = book;
-            this.by = by;
-        }
-
-        void write(List<Accepted> rows) {
-            makeSegments();
-            List<PackageDraft> drafts = rows.stream().map(Accepted::draft).toList();
-            List<Long> ids = catalogue.addAll(drafts, by);
-            for (int i = 0; i < rows.size(); i++) {
-                setAside(ids.get(i), rows.get(i));
-            }
-            written += rows.size();
-        }
-
-        private void makeSegments() {
-            if (segmentsMade < book.added().size()) {
-                book.added().forEach(segments::createIfMissing);
-                segmentsMade = book.added().size();
-            }
-        }
-
-        private void setAside(long id, Accepted row) {
-            if (row.setAside() != null) {
-                catalogue.setAside(id, row.setAside(), by);
-            }
-            row.valuesSetAside().forEach((key, reason) -> catalogue.setValueAside(id, key, reason, by));
         }
     }
 }

@@ -1,0 +1,93 @@
+package studio.stancebook.exchange.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.Segments;
+
+/** Writes the rows of an import within its transaction, and has them seen against their classes at the end. */
+final class ImportWriter {
+
+    /** Packages that are screened at once; the class is read once for each such part. */
+    private static final int SCREENED_AT_ONCE = 20_000;
+
+    private final Catalogue catalogue;
+    private final Segments segments;
+    private final SegmentBook book;
+    private final String by;
+    private final Map<String, List<Long>> idsBySegment = new TreeMap<>();
+    private final List<Apart> apart = new ArrayList<>();
+    private int segmentsMade;
+    private int written;
+
+    ImportWriter(Catalogue catalogue, Segments segments, SegmentBook book, String by) {
+        this.catalogue = catalogue;
+        this.segments = segments;
+        this.book = book;
+        this.by = by;
+    }
+
+    /** How many packages were written. */
+    int written() {
+        return written;
+    }
+
+    void write(List<Accepted> rows) {
+        makeSegments();
+        List<PackageDraft> drafts = rows.stream().map(Accepted::draft).toList();
+        List<Long> ids = catalogue.addUnscreened(drafts, by);
+        for (int i = 0; i < rows.size(); i++) {
+            noteApart(ids.get(i), rows.get(i));
+            idsBySegment
+                    .computeIfAbsent(drafts.get(i).segment(), key -> new ArrayList<>())
+                    .add(ids.get(i));
+        }
+        written += rows.size();
+    }
+
+    private void makeSegments() {
+        if (segmentsMade < book.added().size()) {
+            book.added().forEach(segments::createIfMissing);
+            segmentsMade = book.added().size();
+        }
+    }
+
+    /** What is set aside of a package that was written. */
+    private record Apart(long id, @Nullable String reason, Map<String, String> valueReasons) {}
+
+    private void noteApart(long id, Accepted row) {
+        if (row.setAside() != null || !row.valuesSetAside().isEmpty()) {
+            apart.add(new Apart(id, row.setAside(), row.valuesSetAside()));
+        }
+    }
+
+    /** Sees the packages against their classes; then, as a person would, sets aside what the file says is set aside. */
+    void finish(ImportProgress progress) {
+        screen(progress);
+        apart.forEach(this::setAside);
+    }
+
+    private void setAside(Apart row) {
+        if (row.reason() != null) {
+            catalogue.setAside(row.id(), row.reason(), by);
+        }
+        row.valueReasons().forEach((key, reason) -> catalogue.setValueAside(row.id(), key, reason, by));
+    }
+
+    private void screen(ImportProgress progress) {
+        int screened = 0;
+        for (Map.Entry<String, List<Long>> segment : idsBySegment.entrySet()) {
+            List<Long> ids = segment.getValue();
+            for (int from = 0; from < ids.size(); from += SCREENED_AT_ONCE) {
+                int to = Math.min(ids.size(), from + SCREENED_AT_ONCE);
+                catalogue.screen(segment.getKey(), ids.subList(from, to));
+                screened += to - from;
+                progress.at(screened / (double) written);
+            }
+        }
+    }
+}
