@@ -7,12 +7,13 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
+import javax.sql.DataSource;
 import org.springframework.boot.test.util.TestPropertyValues;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** Gives a server a database of its own on the one PostgreSQL that runs for all tests of this process. */
-class PostgresDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+public class PostgresDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
     private static final AtomicInteger MADE = new AtomicInteger();
 
@@ -25,6 +26,13 @@ class PostgresDatabase implements ApplicationContextInitializer<ConfigurableAppl
                         "spring.datasource.username=postgres",
                         "spring.datasource.password=")
                 .applyTo(context);
+    }
+
+    /** A new database, without any table. */
+    public static DataSource make() {
+        String name = "studio" + MADE.incrementAndGet();
+        create(name);
+        return Running.POSTGRES.getDatabase("postgres", name);
     }
 
     private static void create(String name) {

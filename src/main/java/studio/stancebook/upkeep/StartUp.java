@@ -4,6 +4,7 @@ import java.util.List;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.ConfigurableEnvironment;
+import studio.stancebook.upkeep.backup.RestoreCheck;
 import studio.stancebook.upkeep.start.DatabaseCheck;
 import studio.stancebook.upkeep.start.FolderCheck;
 import studio.stancebook.upkeep.start.SettingCheck;
@@ -12,7 +13,8 @@ import studio.stancebook.upkeep.start.StartCheck;
 /** Looks at settings, data folder and database before anything starts, so that what is wrong can be told plainly. */
 public final class StartUp implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
-    private static final List<StartCheck> CHECKS = List.of(new SettingCheck(), new FolderCheck(), new DatabaseCheck());
+    private static final List<StartCheck> CHECKS =
+            List.of(new SettingCheck(), new RestoreCheck(), new FolderCheck(), new DatabaseCheck());
 
     /** @throws studio.stancebook.problem.CannotStart with the first thing that is wrong */
     @Override

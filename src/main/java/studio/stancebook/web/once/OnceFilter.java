@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -33,6 +34,9 @@ final class OnceFilter extends OncePerRequestFilter {
     static final String KEY = "Idempotency-Key";
     static final String REPLAYED = "Idempotency-Replayed";
 
+    /** Posts whose answer must be kept nowhere, or is too long to be. */
+    private static final Set<String> NOT_KEPT = Set.of("/api/v1/tokens", "/api/v1/backups");
+
     private static final Pattern ACCEPTED_KEY = Pattern.compile("[\\x21-\\x7e]{1,200}");
 
     private final KeptAnswers answers;
@@ -49,7 +53,7 @@ final class OnceFilter extends OncePerRequestFilter {
         return !"POST".equals(request.getMethod())
                 || request.getHeader(KEY) == null
                 || !path.startsWith("/api/v1/")
-                || path.equals("/api/v1/tokens");
+                || NOT_KEPT.contains(path);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package studio.stancebook.web.refusal;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,6 +25,16 @@ class LastAdvice {
 
     private static final Logger LOG = LoggerFactory.getLogger(LastAdvice.class);
 
+    /** Has the container close the connection under an answer that cannot be finished. */
+    static final class BrokenOff extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        BrokenOff(Exception cause) {
+            super("An answer broke off", cause);
+        }
+    }
+
     private final ProblemRendering rendering;
     private final StoreRefusals store;
 
@@ -39,7 +50,11 @@ class LastAdvice {
     }
 
     @ExceptionHandler
-    Object failed(Exception exception, HttpServletRequest request) {
+    Object failed(Exception exception, HttpServletRequest request, HttpServletResponse answer) {
+        if (answer.isCommitted()) {
+            // Part of the answer has gone out as if all were well: only breaking off tells that it is not whole.
+            throw new BrokenOff(exception);
+        }
         if (exception instanceof ErrorResponse response) {
             return rendering.render(Statuses.problem(response.getStatusCode().value(), response.getHeaders()), request);
         }
