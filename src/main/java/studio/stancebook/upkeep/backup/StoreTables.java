@@ -17,8 +17,9 @@ import java.util.TreeSet;
 /** The tables of a store, read from the database itself, so that none can be forgotten. */
 final class StoreTables {
 
-    /** What belongs to the database and not to the studio. */
-    private static final Set<String> LEFT_OUT = Set.of("flyway_schema_history");
+    /** What belongs to the database and not to the studio, and who is signed in at the moment. */
+    private static final Set<String> LEFT_OUT =
+            Set.of("flyway_schema_history", "spring_session", "spring_session_attributes");
 
     private static final String[] TABLES = {"TABLE", "BASE TABLE"};
 

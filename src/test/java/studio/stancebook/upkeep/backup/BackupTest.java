@@ -148,7 +148,7 @@ abstract class BackupTest {
                 JdbcConnectionPool.create("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1", "sa", "");
         Flyway.configure()
                 .dataSource(empty)
-                .locations("classpath:db/migration")
+                .locations("classpath:db/migration", "classpath:db/migration-h2")
                 .load()
                 .migrate();
         new Restore(empty).run(BackupFile.check(backup));

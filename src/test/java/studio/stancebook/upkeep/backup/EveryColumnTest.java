@@ -10,6 +10,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -101,7 +102,9 @@ class EveryColumnTest {
                 : PostgresDatabase.make();
         Flyway.configure()
                 .dataSource(store)
-                .locations("classpath:db/migration")
+                .locations(
+                        "classpath:db/migration",
+                        "classpath:db/migration-" + dialect.name().toLowerCase(Locale.ROOT))
                 .load()
                 .migrate();
         return store;

@@ -21,7 +21,7 @@ import javax.sql.DataSource;
 
 /**
  * Everything in a database, read by plain queries and not by what makes backups, in words that are the same for H2 and
- * PostgreSQL: for each table its rows, sorted.
+ * PostgreSQL: for each table its rows, sorted. Without the sessions: after a restore everybody signs in again.
  */
 final class StoreContent {
 
@@ -39,7 +39,8 @@ final class StoreContent {
 
     static List<String> tables(Connection connection) throws SQLException {
         String query = "SELECT table_name FROM information_schema.tables WHERE table_schema = '"
-                + connection.getSchema() + "' AND table_type = 'BASE TABLE' AND table_name <> 'flyway_schema_history'";
+                + connection.getSchema() + "' AND table_type = 'BASE TABLE' AND LOWER(table_name) NOT IN"
+                + " ('flyway_schema_history', 'spring_session', 'spring_session_attributes')";
         List<String> names = new ArrayList<>();
         try (Statement statement = connection.createStatement();
                 ResultSet found = statement.executeQuery(query)) {
