@@ -72,7 +72,7 @@ class RefusedStartIT {
 
         Ended ended = PackagedStudio.in(folder).toTheEnd();
 
-        assertRefused(ended, "The database " + database + " is damaged", "put back the last copy of the data folder");
+        assertRefused(ended, "The database " + database + " is damaged", "--stancebook.restore=");
         assertThat(Files.readAllBytes(database)).isEqualTo(damaged);
         assertThat(namesIn(folder)).containsExactlyInAnyOrder("stancebook.mv.db", "ballast.bin");
     }

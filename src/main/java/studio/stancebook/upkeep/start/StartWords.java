@@ -34,13 +34,13 @@ final class StartWords {
             case DAMAGED ->
                 new CannotStart(
                         database + " is damaged.",
-                        "Nothing was changed in it. Move it to a safe place, then put back the last copy of the data folder"
-                                + " that was made while the server was stopped.");
+                        "Nothing was changed in it. Move it to a safe place, then start with an empty data folder and the last"
+                                + " backup: --stancebook.restore=FILE.");
             case OTHER_VERSION ->
                 new CannotStart(
                         database + " was written by a version of the database software that this program cannot read.",
-                        "Start the Stancebook that wrote it, take the catalogue out there as JSON, and bring it in here with an"
-                                + " empty data folder.");
+                        "Start the Stancebook that wrote it, back up there, and restore the backup here into an empty data"
+                                + " folder: --stancebook.restore=FILE.");
             case WRONG_LOGIN ->
                 new CannotStart(
                         database + " refuses the user or the password.",
