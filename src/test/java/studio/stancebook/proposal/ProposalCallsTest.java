@@ -3,110 +3,19 @@ package studio.stancebook.proposal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.net.URI;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.EnumSource.Mode;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
-import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.EntityExchangeResult;
-import org.springframework.test.web.servlet.client.RestTestClient;
-import studio.stancebook.StudioClients;
 import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.band.BandSetting;
-import studio.stancebook.band.Bands;
-import studio.stancebook.catalogue.Invented;
-import studio.stancebook.catalogue.Segments;
-import studio.stancebook.statistics.BandMethod;
 
 /** Proposals through the API. */
-abstract class ProposalCallsTest {
-
-    private static final String PROPOSALS = "/api/v1/proposals";
-
-    @Autowired
-    StudioClients studio;
-
-    @Autowired
-    Segments segments;
-
-    @Autowired
-    Bands bands;
-
-    private String segment = "";
-
-    @BeforeEach
-    void makeSegmentWithABand() {
-        segment = Invented.key("proposal-calls");
-        segments.create(segment, "Segment of a test", "");
-        bands.set(
-                segment,
-                "wheelbase-in-wheels",
-                BandSetting.of(new BandMethod.Rule(3, 3.5, "Of a test")),
-                "Of a test",
-                null,
-                "Lead");
-    }
-
-    /** 4 wheels exactly, without uncertainty. */
-    private static Map<String, Object> dimensions(double wheelbase) {
-        return Map.of(
-                "wheelbase",
-                wheelbase,
-                "frontTyreDiameter",
-                700,
-                "rearTyreDiameter",
-                700,
-                "uncertainties",
-                Map.of("wheelbase", 0, "frontTyreDiameter", 0));
-    }
-
-    private Map<String, Object> body(double wheelbase) {
-        Map<String, Object> body = new LinkedHashMap<>();
-        body.put("name", "Tern");
-        body.put("segment", segment);
-        body.put("dimensions", dimensions(wheelbase));
-        body.put("note", "First sketch");
-        return body;
-    }
-
-    private RestTestClient.ResponseSpec send(
-            Role role, HttpMethod method, String path, @Nullable String ifMatch, Map<String, ?> body) {
-        RestTestClient.RequestBodySpec request =
-                studio.api(role).method(method).uri(path).contentType(MediaType.APPLICATION_JSON);
-        if (ifMatch != null) {
-            request.header(HttpHeaders.IF_MATCH, ifMatch);
-        }
-        return request.body(body).exchange();
-    }
-
-    /** A proposal with the address and the version that the answer gave. */
-    private record Made(String path, String tag) {}
-
-    private Made make(Role role, double wheelbase) {
-        EntityExchangeResult<byte[]> made = send(role, HttpMethod.POST, PROPOSALS, null, body(wheelbase))
-                .expectStatus()
-                .isCreated()
-                .expectBody()
-                .returnResult();
-        URI location = Objects.requireNonNull(made.getResponseHeaders().getLocation());
-        return new Made(
-                location.toString(),
-                Objects.requireNonNull(made.getResponseHeaders().getETag()));
-    }
-
-    private RestTestClient.ResponseSpec get(Role role, String path) {
-        return studio.api(role).get().uri(path).exchange();
+abstract class ProposalCallsTest extends ProposalClient {
+    private static void assertOnly(List<?> found, double expected) {
+        assertThat(found).hasSize(1);
+        assertThat(((Number) found.get(0)).doubleValue()).isCloseTo(expected, offset(1e-9));
     }
 
     @Test
@@ -178,11 +87,6 @@ abstract class ProposalCallsTest {
                 .isEqualTo("overallHeight, or roofApex")
                 .jsonPath("$.verdicts[?(@.measure=='wheels-spanned')].verdict")
                 .isEqualTo("no-band");
-    }
-
-    private static void assertOnly(List<?> found, double expected) {
-        assertThat(found).hasSize(1);
-        assertThat(((Number) found.get(0)).doubleValue()).isCloseTo(expected, offset(1e-9));
     }
 
     @Test
@@ -317,102 +221,6 @@ abstract class ProposalCallsTest {
                         java.util.List.class,
                         by -> assertThat((Double) by.get(0))
                                 .isCloseTo(0.7, org.assertj.core.data.Offset.offset(1e-12)));
-    }
-
-    @ParameterizedTest
-    @EnumSource(mode = Mode.EXCLUDE, names = "LEARNER")
-    void areSeenByEverybodyButLearners(Role role) {
-        Made made = make(Role.DESIGNER, 2800);
-
-        get(role, made.path()).expectStatus().isOk();
-        get(role, PROPOSALS + "?segment=" + segment)
-                .expectBody()
-                .jsonPath("$.total")
-                .isEqualTo(1);
-    }
-
-    @Test
-    void areHiddenFromALearnerWhoDoesNotOwnThem() {
-        Made others = make(Role.DESIGNER, 2800);
-        Made own = make(Role.LEARNER, 2800);
-        Map<String, ?> revision = Map.of("dimensions", dimensions(2310));
-
-        for (String part : new String[] {"", "/revisions", "/revisions/1", "/assessment"}) {
-            get(Role.LEARNER, others.path() + part).expectStatus().isNotFound();
-            get(Role.LEARNER, own.path() + part).expectStatus().isOk();
-        }
-        send(Role.LEARNER, HttpMethod.POST, others.path() + "/revisions", others.tag(), revision)
-                .expectStatus()
-                .isNotFound();
-        send(Role.LEARNER, HttpMethod.PUT, others.path(), others.tag(), body(2310))
-                .expectStatus()
-                .isNotFound();
-        send(Role.LEARNER, HttpMethod.POST, own.path() + "/revisions", own.tag(), revision)
-                .expectStatus()
-                .isCreated();
-        SignedIn designer = studio.person(Role.DESIGNER);
-        get(Role.LEARNER, PROPOSALS + "?segment=" + segment)
-                .expectBody()
-                .jsonPath("$.total")
-                .isEqualTo(1);
-        get(Role.LEARNER, PROPOSALS + "?owner=" + designer.personId())
-                .expectBody()
-                .jsonPath("$.total")
-                .isEqualTo(0);
-    }
-
-    @ParameterizedTest
-    @EnumSource(names = {"DESIGNER", "TUTOR"})
-    void areChangedByTheirOwnersOnly(Role role) {
-        Made lead = make(Role.LEAD, 2800);
-        Made own = make(role, 2800);
-        Map<String, ?> revision = Map.of("dimensions", dimensions(2310));
-        Map<String, ?> change = Map.of("name", "Mine", "segment", segment, "stage", "shelved");
-
-        send(role, HttpMethod.POST, lead.path() + "/revisions", lead.tag(), revision)
-                .expectStatus()
-                .isForbidden();
-        send(role, HttpMethod.PUT, lead.path(), lead.tag(), change)
-                .expectStatus()
-                .isForbidden();
-        send(role, HttpMethod.PUT, own.path(), own.tag(), change).expectStatus().isOk();
-    }
-
-    @Test
-    void areAllChangedByTheLeadWhoAloneAgrees() {
-        Made made = make(Role.DESIGNER, 2800);
-        Map<String, ?> agreed = Map.of("name", "Tern", "segment", segment, "stage", "agreed");
-
-        send(Role.DESIGNER, HttpMethod.PUT, made.path(), made.tag(), agreed)
-                .expectStatus()
-                .isForbidden();
-        String tag = send(Role.LEAD, HttpMethod.PUT, made.path(), made.tag(), agreed)
-                .expectStatus()
-                .isOk()
-                .expectBody()
-                .returnResult()
-                .getResponseHeaders()
-                .getETag();
-        send(
-                        Role.DESIGNER,
-                        HttpMethod.PUT,
-                        made.path(),
-                        tag,
-                        Map.of("name", "Tern", "segment", segment, "stage", "draft"))
-                .expectStatus()
-                .isForbidden();
-    }
-
-    @Test
-    void areNeitherMadeNorChangedByViewers() {
-        Made made = make(Role.DESIGNER, 2800);
-
-        send(Role.VIEWER, HttpMethod.POST, PROPOSALS, null, body(2800))
-                .expectStatus()
-                .isForbidden();
-        send(Role.VIEWER, HttpMethod.POST, made.path() + "/revisions", made.tag(), body(2800))
-                .expectStatus()
-                .isForbidden();
     }
 
     @Test

@@ -2,115 +2,19 @@ package studio.stancebook.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jakarta.persistence.EntityManagerFactory;
-import java.net.URI;
 import java.net.http.HttpResponse;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.IntStream;
-import org.hibernate.SessionFactory;
-import org.hibernate.stat.Statistics;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioBrowser;
-import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.band.BandSetting;
-import studio.stancebook.band.Bands;
-import studio.stancebook.catalogue.Catalogue;
-import studio.stancebook.catalogue.Invented;
-import studio.stancebook.catalogue.Segments;
-import studio.stancebook.dimension.Dimension;
-import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.problem.ExpectedVersion;
-import studio.stancebook.statistics.BandMethod;
 
-/** The pages of proposals, used as without script. */
+/** The pages of one proposal, used as without script. */
 @StudioTest
-class ProposalPagesTest {
-
-    private static final String MEASURE = "wheelbase-in-wheels";
-
-    @Autowired
-    StudioClients studio;
-
-    @Autowired
-    Segments segments;
-
-    @Autowired
-    Bands bands;
-
-    @Autowired
-    Catalogue catalogue;
-
-    @Autowired
-    Proposals proposals;
-
-    @Autowired
-    EntityManagerFactory entities;
-
-    private String segment = "";
-
-    @BeforeEach
-    void makeSegmentWithABand() {
-        segment = Invented.key("proposal-pages");
-        segments.create(segment, "Segment of a test", "");
-        setBand(3, 3.5, 0);
-        for (int wheels = 3; wheels <= 5; wheels++) {
-            catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 700 * wheels), "Tests");
-        }
-    }
-
-    private void setBand(double lower, double upper, long expected) {
-        bands.set(
-                segment,
-                MEASURE,
-                BandSetting.of(new BandMethod.Rule(lower, upper, "Of a test")),
-                "Of a test",
-                expected == 0 ? null : new ExpectedVersion(expected),
-                "Lead");
-    }
-
-    private Map<String, String> form(String... more) {
-        Map<String, String> form = new LinkedHashMap<>();
-        form.put("name", "Tern");
-        form.put("segment", segment);
-        form.put("note", "First sketch");
-        form.put("dimensions.wheelbase", "2800");
-        form.put("dimensions.frontTyreDiameter", "700");
-        form.put("dimensions.rearTyreDiameter", "700");
-        for (int i = 0; i < more.length; i += 2) {
-            form.put(more[i], more[i + 1]);
-        }
-        return form;
-    }
-
-    private static DimensionSet dimensions(double wheelbase) {
-        return DimensionSet.builder()
-                .set(Dimension.WHEELBASE, wheelbase)
-                .set(Dimension.FRONT_TYRE_DIAMETER, 700)
-                .set(Dimension.REAR_TYRE_DIAMETER, 700)
-                .build();
-    }
-
-    private ProposalView made(Role role) {
-        return proposals.make(
-                new ProposalDraft("Tern", segment, dimensions(2800), "First sketch"), studio.person(role));
-    }
-
-    private static String target(HttpResponse<String> redirect) {
-        return URI.create(redirect.headers().firstValue("Location").orElseThrow())
-                .getPath();
-    }
-
-    private static String address(ProposalView proposal) {
-        return "/proposals/" + proposal.id();
-    }
-
+class ProposalPagesTest extends ProposalPageVisitor {
     @Test
     void makeAProposalAndShowWhatItIsJudgedToBe() {
         StudioBrowser designer = studio.browser(Role.DESIGNER);
@@ -258,59 +162,6 @@ class ProposalPagesTest {
     }
 
     @Test
-    void listProposalsByWhatIsLookedFor() {
-        ProposalView made = made(Role.DESIGNER);
-        StudioBrowser viewer = studio.browser(Role.VIEWER);
-
-        assertThat(viewer.get("/proposals?segment=" + segment).body())
-                .contains("href=\"" + address(made) + "\"")
-                .contains("Designer of the tests")
-                .doesNotContain("/proposals/new")
-                .doesNotContain("??");
-        assertThat(viewer.get("/proposals?segment=" + segment + "&stage=agreed").body())
-                .contains("No proposal is like this");
-        assertThat(viewer.get("/proposals?segment=" + segment + "&sort=outside,desc")
-                        .statusCode())
-                .isEqualTo(200);
-        assertThat(studio.browser(Role.DESIGNER).get("/proposals").body()).contains("/proposals/new");
-    }
-
-    /** However many proposals, segments and owners a page lists, it asks the database as often. */
-    @Test
-    void listManyProposalsWithAsFewStatementsAsOne() {
-        StudioBrowser viewer = studio.browser(Role.VIEWER);
-        made(Role.DESIGNER);
-        long one = statementsFor(viewer, "/proposals?segment=" + segment);
-
-        for (Role role : new Role[] {Role.LEAD, Role.DESIGNER, Role.TUTOR, Role.LEARNER}) {
-            for (int i = 0; i < 5; i++) {
-                made(role);
-            }
-        }
-
-        assertThat(viewer.get("/proposals?segment=" + segment).body()).contains("1 to 21 of 21");
-        assertThat(statementsFor(viewer, "/proposals?segment=" + segment)).isEqualTo(one);
-    }
-
-    /** The least of three, since work behind the scenes may add some. */
-    private long statementsFor(StudioBrowser viewer, String page) {
-        return IntStream.range(0, 3)
-                .mapToLong(time -> statementsOnce(viewer, page))
-                .min()
-                .orElseThrow();
-    }
-
-    private long statementsOnce(StudioBrowser viewer, String page) {
-        Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
-        statistics.setStatisticsEnabled(true);
-        statistics.clear();
-        viewer.get(page);
-        long statements = statistics.getPrepareStatementCount();
-        statistics.setStatisticsEnabled(false);
-        return statements;
-    }
-
-    @Test
     void sayOfASketchWithoutDimensionThatItIsOne() {
         StudioBrowser designer = studio.browser(Role.DESIGNER);
         Map<String, String> sketch = form(
@@ -326,42 +177,5 @@ class ProposalPagesTest {
                 .contains("This is a sketch without dimension")
                 .contains("wheelbase \u22120.50, or tyre diameter +0.14.");
         assertThat(designer.get("/proposals?segment=" + segment).body()).contains("unscaled sketch");
-    }
-
-    @Test
-    void hideFromALearnerWhatOthersOwn() {
-        ProposalView others = made(Role.DESIGNER);
-        ProposalView own = made(Role.LEARNER);
-        StudioBrowser learner = studio.browser(Role.LEARNER);
-
-        for (String part : new String[] {"", "/edit", "/revise"}) {
-            assertThat(learner.get(address(others) + part).statusCode()).isEqualTo(404);
-            assertThat(learner.get(address(own) + part).statusCode()).isEqualTo(200);
-        }
-        assertThat(learner.get("/proposals?segment=" + segment).body())
-                .contains(address(own))
-                .doesNotContain(address(others) + "\"");
-        assertThat(learner.submit("/proposals/new", address(others) + "/revise", form())
-                        .statusCode())
-                .isEqualTo(404);
-    }
-
-    @Test
-    void letOnlyOwnersAndTheLeadChangeAProposal() {
-        ProposalView made = made(Role.LEAD);
-
-        for (Role role : new Role[] {Role.DESIGNER, Role.TUTOR}) {
-            StudioBrowser browser = studio.browser(role);
-            assertThat(browser.get(address(made)).body()).doesNotContain(address(made) + "/revise");
-            assertThat(browser.get(address(made) + "/revise").statusCode()).isEqualTo(403);
-            assertThat(browser.submit("/proposals/new", address(made) + "/revise", form())
-                            .statusCode())
-                    .isEqualTo(403);
-            assertThat(browser.submit("/proposals/new", address(made), form()).statusCode())
-                    .isEqualTo(403);
-        }
-        StudioBrowser viewer = studio.browser(Role.VIEWER);
-        assertThat(viewer.get("/proposals/new").statusCode()).isEqualTo(403);
-        assertThat(viewer.submit("/account", "/proposals", form()).statusCode()).isEqualTo(403);
     }
 }
