@@ -5,7 +5,7 @@ import studio.stancebook.dimension.DimensionSet;
 
 /**
  * A side view to scale, the vehicle facing left, drawn from whatever is recorded. What is not recorded is left out, or,
- * where the picture needs a line to hold together, drawn in with a light pen (studio decision 0030); a figure is never
+ * where the picture needs a line to hold together, drawn in with a light pen (studio decision 0032); a figure is never
  * guessed.
  *
  * @param id unique on the page
