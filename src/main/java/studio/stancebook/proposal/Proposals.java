@@ -82,6 +82,19 @@ public class Proposals {
     }
 
     /**
+     * What a revision of these dimensions would be judged to be, by the bands of now and without single moves. Keeps
+     * nothing.
+     *
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws studio.stancebook.problem.Forbidden if the person may not change it
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value that cannot be
+     */
+    @Transactional(readOnly = true)
+    public ProposalPreview preview(long id, DimensionSet dimensions, SignedIn who) {
+        return reading.preview(id, dimensions, who);
+    }
+
+    /**
      * Makes a proposal with its first revision, owned by the person.
      *
      * @throws studio.stancebook.problem.Forbidden if the person may not

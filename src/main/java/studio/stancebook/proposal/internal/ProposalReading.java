@@ -18,9 +18,13 @@ import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.DimensionChecks;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.proposal.ProposalFilter;
+import studio.stancebook.proposal.ProposalPreview;
 import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
@@ -107,6 +111,14 @@ public class ProposalReading {
 
     public RevisionView revision(long id, int number, SignedIn who) {
         return stored(visible(id, who), number, segmentNames());
+    }
+
+    /** What the bands of now would say of other dimensions of a proposal that the person may change. */
+    public ProposalPreview preview(long id, DimensionSet dimensions, SignedIn who) {
+        ProposalView proposal = forChange(id, who);
+        DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+        Assessment found = judge.verdicts(dimensions, proposal.segment().key());
+        return new ProposalPreview(proposal, dimensions, found);
     }
 
     public Assessment today(RevisionView revision) {

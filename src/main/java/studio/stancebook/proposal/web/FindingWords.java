@@ -27,8 +27,18 @@ class FindingWords {
 
     /** @param unscaled whether the lengths of the set are units of a sketch */
     String remark(Finding finding, boolean unscaled) {
+        return noted(said(finding, unscaled), finding);
+    }
+
+    /** As {@link #remark}, of a finding for which single moves were not looked for. */
+    String remarkWithoutMoves(Finding finding) {
+        return finding.verdict() instanceof Verdict.Outside outside
+                ? noted(far(finding, outside), finding)
+                : remark(finding, false);
+    }
+
+    private static String noted(String said, Finding finding) {
         String notes = String.join(", ", finding.notes());
-        String said = said(finding, unscaled);
         return said.isEmpty() || notes.isEmpty() ? said + notes : said + " (" + notes + ")";
     }
 

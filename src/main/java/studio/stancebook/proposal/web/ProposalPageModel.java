@@ -1,24 +1,12 @@
 package studio.stancebook.proposal.web;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.band.Assessment;
-import studio.stancebook.band.Bands;
-import studio.stancebook.band.Finding;
-import studio.stancebook.band.Verdict;
-import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.dimension.Scale;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
 import studio.stancebook.proposal.AssessmentDifference;
 import studio.stancebook.proposal.DimensionDifference;
 import studio.stancebook.proposal.MeasureChange;
@@ -34,15 +22,11 @@ class ProposalPageModel {
     private static final int REVISIONS_SHOWN = 50;
 
     private final Proposals proposals;
-    private final Bands bands;
-    private final ClassSnapshots classes;
-    private final FindingWords words;
+    private final ProposalPictures pictures;
 
-    ProposalPageModel(Proposals proposals, Bands bands, ClassSnapshots classes, FindingWords words) {
+    ProposalPageModel(Proposals proposals, ProposalPictures pictures) {
         this.proposals = proposals;
-        this.bands = bands;
-        this.classes = classes;
-        this.words = words;
+        this.pictures = pictures;
     }
 
     void fill(ProposalView proposal, RevisionView shown, SignedIn who, Model model) {
@@ -55,43 +39,17 @@ class ProposalPageModel {
         model.addAttribute("newest", shown.number() == proposal.newest().number());
         model.addAttribute("changes", ProposalRights.changes(who, proposal.ownerId()));
         model.addAttribute("unscaled", unscaled);
-        model.addAttribute("view", sideView(proposal, shown));
-        model.addAttribute("assessment", assessment(shown, before, unscaled));
+        model.addAttribute("view", pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment()));
+        model.addAttribute(
+                "assessment",
+                pictures.assessment(
+                        shown.segment().key(),
+                        shown.assessment(),
+                        before == null ? null : before.assessment(),
+                        unscaled));
         model.addAttribute("otherwise", otherwise(shown));
         model.addAttribute("revisions", revisions(proposal, shown, who));
         addDifference(before, shown, model);
-    }
-
-    private AssessmentView assessment(RevisionView shown, @Nullable RevisionView before, boolean unscaled) {
-        String segment = shown.segment().key();
-        ProposalStrips strips = new ProposalStrips(
-                classes.of(segment),
-                bands.current(segment),
-                before == null ? null : before.assessment(),
-                words,
-                unscaled);
-        return AssessmentView.of(shown.assessment(), strips);
-    }
-
-    private SideView sideView(ProposalView proposal, RevisionView shown) {
-        Assessment assessment = shown.assessment();
-        Map<String, String> remarks = new HashMap<>();
-        assessment.findings().stream()
-                .filter(finding -> finding.kind().outside())
-                .forEach(finding -> remarks.put(finding.measure(), words.over(finding)));
-        return SideView.of(
-                shown.dimensions(),
-                SideViewOptions.of("side-view", proposal.name())
-                        .withOutside(measures(assessment, Verdict.Kind::outside))
-                        .withTooClose(measures(assessment, kind -> kind == Verdict.Kind.TOO_CLOSE))
-                        .withRemarks(remarks));
-    }
-
-    private static Set<String> measures(Assessment assessment, Predicate<Verdict.Kind> which) {
-        return assessment.findings().stream()
-                .filter(finding -> which.test(finding.kind()))
-                .map(Finding::measure)
-                .collect(Collectors.toSet());
     }
 
     /** Where the bands of today would judge otherwise than the assessment says. */

@@ -2,6 +2,7 @@ package studio.stancebook.proposal.web;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
@@ -22,8 +23,7 @@ final class ProposalStrips {
     private final ClassSnapshot snapshot;
     private final Map<String, Band> bands;
     private final @Nullable Assessment earlier;
-    private final FindingWords words;
-    private final boolean unscaled;
+    private final Function<Finding, String> remark;
 
     /**
      * @param bands in force now; where one is the version that was applied, it says how sure its edges are
@@ -35,11 +35,24 @@ final class ProposalStrips {
             @Nullable Assessment earlier,
             FindingWords words,
             boolean unscaled) {
+        this(snapshot, bands, earlier, finding -> words.remark(finding, unscaled));
+    }
+
+    private ProposalStrips(
+            ClassSnapshot snapshot,
+            Map<String, Band> bands,
+            @Nullable Assessment earlier,
+            Function<Finding, String> remark) {
         this.snapshot = snapshot;
         this.bands = bands;
         this.earlier = earlier;
-        this.words = words;
-        this.unscaled = unscaled;
+        this.remark = remark;
+    }
+
+    /** As {@link #ProposalStrips}, for an assessment in which single moves were not looked for. */
+    static ProposalStrips withoutMoves(
+            ClassSnapshot snapshot, Map<String, Band> bands, Assessment earlier, FindingWords words) {
+        return new ProposalStrips(snapshot, bands, earlier, words::remarkWithoutMoves);
     }
 
     /** The strips of all findings of some kinds, those furthest outside first. */
@@ -65,7 +78,7 @@ final class ProposalStrips {
                         finding.name(),
                         finding.decimals(),
                         finding.unit().symbol())
-                .verdict(StripVerdict.ofKey(finding.verdict().key()), words.remark(finding, unscaled))
+                .verdict(StripVerdict.ofKey(finding.verdict().key()), remark.apply(finding))
                 .link("/segments/" + snapshot.segment() + "/bands/" + finding.measure());
         addClass(reading, finding.measure());
         addBand(reading, finding);

@@ -35,9 +35,11 @@ import studio.stancebook.proposal.Proposals;
 class RevisionEditing {
 
     private final Proposals proposals;
+    private final RevisionPreview preview;
     private final MessageSource messages;
 
-    RevisionEditing(Proposals proposals, MessageSource messages) {
+    RevisionEditing(Proposals proposals, RevisionPreview preview, MessageSource messages) {
+        this.preview = preview;
         this.proposals = proposals;
         this.messages = messages;
     }
@@ -78,13 +80,14 @@ class RevisionEditing {
         }
     }
 
-    private static String form(
+    private String form(
             ProposalView proposal, ProposalForm form, DimensionForm dimensions, FieldErrors errors, Model model) {
         model.addAttribute("proposal", proposal);
         model.addAttribute("form", form);
         model.addAttribute("dimensions", dimensions.with(errors.all()));
         model.addAttribute("errors", errors);
         model.addAttribute("links", ErrorLink.of(errors.all()));
+        preview.start(proposal, model);
         return "proposal/revise";
     }
 

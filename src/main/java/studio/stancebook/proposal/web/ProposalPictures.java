@@ -1,0 +1,69 @@
+package studio.stancebook.proposal.web;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Bands;
+import studio.stancebook.band.Finding;
+import studio.stancebook.band.Verdict;
+import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.SideViewOptions;
+
+/** The side view and the strips of dimensions that were judged, whether they are kept or only tried. */
+@Component
+class ProposalPictures {
+
+    private final Bands bands;
+    private final ClassSnapshots classes;
+    private final FindingWords words;
+
+    ProposalPictures(Bands bands, ClassSnapshots classes, FindingWords words) {
+        this.bands = bands;
+        this.classes = classes;
+        this.words = words;
+    }
+
+    /** The drawing, with what is outside its band marked. */
+    SideView sideView(String name, DimensionSet dimensions, Assessment assessment) {
+        Map<String, String> remarks = new HashMap<>();
+        assessment.findings().stream()
+                .filter(finding -> finding.kind().outside())
+                .forEach(finding -> remarks.put(finding.measure(), words.over(finding)));
+        return SideView.of(
+                dimensions,
+                SideViewOptions.of("side-view", name)
+                        .withOutside(measures(assessment, Verdict.Kind::outside))
+                        .withTooClose(measures(assessment, kind -> kind == Verdict.Kind.TOO_CLOSE))
+                        .withRemarks(remarks));
+    }
+
+    private static Set<String> measures(Assessment assessment, Predicate<Verdict.Kind> which) {
+        return assessment.findings().stream()
+                .filter(finding -> which.test(finding.kind()))
+                .map(Finding::measure)
+                .collect(Collectors.toSet());
+    }
+
+    /**
+     * The strips by verdict, on the class and the bands of now.
+     *
+     * @param earlier what came before, for the fading marks; null for none
+     */
+    AssessmentView assessment(String segment, Assessment assessment, @Nullable Assessment earlier, boolean unscaled) {
+        return AssessmentView.of(
+                assessment, new ProposalStrips(classes.of(segment), bands.current(segment), earlier, words, unscaled));
+    }
+
+    /** The strips of an assessment that holds no single moves: nothing is said of them. */
+    AssessmentView withoutMoves(String segment, Assessment assessment, Assessment earlier) {
+        return AssessmentView.of(
+                assessment, ProposalStrips.withoutMoves(classes.of(segment), bands.current(segment), earlier, words));
+    }
+}
