@@ -55,12 +55,16 @@ public final class StudioBrowser {
 
     /** Sends form fields as they are, without a CSRF token. */
     public HttpResponse<String> post(String action, Map<String, String> fields) {
-        String body = fields.entrySet().stream()
-                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-                .collect(Collectors.joining("&"));
         return send(request(action)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(BodyPublishers.ofString(body)));
+                .POST(BodyPublishers.ofString(form(fields))));
+    }
+
+    /** Fields as the body of a form. */
+    public static String form(Map<String, String> fields) {
+        return fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
     }
 
     /** Opens the page a form with a file is on, and sends the form with its CSRF token. */

@@ -55,6 +55,16 @@ class AccessTest {
         assertThat(status).isIn(302, 400);
     }
 
+    @Test
+    void sendsToTheSignInPageAsOftenAsOneComes() {
+        StudioBrowser browser = studio.browser();
+        browser.get("/proposals");
+        HttpResponse<String> again = browser.get("/proposals");
+
+        assertThat(again.statusCode()).isEqualTo(302);
+        assertThat(again.headers().firstValue("Location").orElse("")).endsWith("/sign-in");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -4,7 +4,6 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -18,9 +17,6 @@ import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
-import org.springframework.security.web.savedrequest.CookieRequestCache;
-import org.springframework.security.web.util.matcher.AndRequestMatcher;
-import org.springframework.security.web.util.matcher.NegatedRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 import studio.stancebook.account.internal.Staff;
@@ -45,8 +41,6 @@ class PageSecurity {
         "/actuator/health/readiness"
     };
 
-    private static final int LONGEST_WANTED = 1_000;
-
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
     private static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
 
@@ -58,7 +52,7 @@ class PageSecurity {
                 .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
                 .formLogin(form -> signIn(form, signIns))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
-                .requestCache(cache -> cache.requestCache(wantedPages()))
+                .requestCache(cache -> cache.requestCache(new WantedPages(PART_OF_PAGE)))
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
                                 new SignInInstead("/sign-in"), PART_OF_PAGE)
                         .accessDeniedHandler(PageSecurity::deny))
@@ -83,7 +77,7 @@ class PageSecurity {
         form.loginPage("/sign-in")
                 .usernameParameter("email")
                 .passwordParameter("password")
-                .successHandler(new WorkingDay(wantedPages(), signIns::mark))
+                .successHandler(new WorkingDay(new WantedPages(PART_OF_PAGE), signIns::mark))
                 .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
     }
 
@@ -100,24 +94,5 @@ class PageSecurity {
         tokens.setCookieName("form-token");
         tokens.setCookieCustomizer(cookie -> cookie.sameSite("Lax"));
         return tokens;
-    }
-
-    /**
-     * Remembers the page that somebody wanted before signing in: whole pages only, if their address fits a cookie, which
-     * is where it is kept, for the same reason.
-     */
-    private static CookieRequestCache wantedPages() {
-        CookieRequestCache cache = new CookieRequestCache();
-        cache.setCookieCustomizer(cookie -> cookie.setAttribute("SameSite", "Lax"));
-        cache.setRequestMatcher(new AndRequestMatcher(
-                request -> "GET".equals(request.getMethod()),
-                request -> String.valueOf(request.getHeader("Accept")).contains("text/html"),
-                request -> request.getRequestURI().length() + lengthOf(request.getQueryString()) <= LONGEST_WANTED,
-                new NegatedRequestMatcher(PART_OF_PAGE)));
-        return cache;
-    }
-
-    private static int lengthOf(@Nullable String text) {
-        return text == null ? 0 : text.length();
     }
 }
