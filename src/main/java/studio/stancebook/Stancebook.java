@@ -5,6 +5,7 @@ import java.time.Duration;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
+import studio.stancebook.review.VerifyRecord;
 import studio.stancebook.upkeep.StartUp;
 
 /** Starts the server. */
@@ -18,7 +19,7 @@ public class Stancebook {
     /** The server, which looks at its settings, folder and database before it starts. */
     static SpringApplication application() {
         SpringApplication application = new SpringApplication(Stancebook.class);
-        application.addInitializers(new StartUp());
+        application.addInitializers(new StartUp(), new VerifyRecord());
         return application;
     }
 

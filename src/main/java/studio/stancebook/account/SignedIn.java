@@ -2,8 +2,11 @@ package studio.stancebook.account;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
+import org.springframework.security.core.context.SecurityContextHolder;
 
 /**
  * The person a request acts for; the principal of every authentication, by page or by token.
@@ -14,6 +17,14 @@ import org.springframework.security.core.authority.SimpleGrantedAuthority;
  * @param role the role at the time of the request
  */
 public record SignedIn(long personId, String name, String email, Role role) implements Serializable {
+
+    /** Who the work under way is for; empty when nobody is signed in, as for what the server does by itself. */
+    public static Optional<SignedIn> current() {
+        return Optional.ofNullable(SecurityContextHolder.getContext().getAuthentication())
+                .map(Authentication::getPrincipal)
+                .filter(SignedIn.class::isInstance)
+                .map(SignedIn.class::cast);
+    }
 
     /** The authorities that come with the role. */
     public List<GrantedAuthority> authorities() {

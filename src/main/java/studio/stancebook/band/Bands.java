@@ -9,10 +9,12 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.band.internal.BandComputer;
+import studio.stancebook.band.internal.BandDeeds;
 import studio.stancebook.band.internal.StoredBand;
 import studio.stancebook.band.internal.StoredBands;
 import studio.stancebook.catalogue.Segments;
@@ -36,13 +38,21 @@ public class Bands {
     private final Segments segments;
     private final StudioMeasures measures;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    Bands(StoredBands stored, BandComputer computer, Segments segments, StudioMeasures measures, Clock clock) {
+    Bands(
+            StoredBands stored,
+            BandComputer computer,
+            Segments segments,
+            StudioMeasures measures,
+            Clock clock,
+            ApplicationEventPublisher events) {
         this.stored = stored;
         this.computer = computer;
         this.segments = segments;
         this.measures = measures;
         this.clock = clock;
+        this.events = events;
     }
 
     /**
@@ -209,11 +219,14 @@ public class Bands {
     private Band add(
             String segment, String measure, @Nullable ExpectedVersion expected, Function<Integer, Band> newVersion) {
         long segmentId = segments.named(segment).id();
-        int newest = newestOf(segmentId, measure).map(StoredBand::version).orElse(0);
+        Optional<Band> before = newestOf(segmentId, measure).map(found -> found.band(segment));
+        int newest = before.map(Band::version).orElse(0);
         check(newest, expected);
         Band band = newVersion.apply(newest + 1);
         try {
-            return stored.saveAndFlush(new StoredBand(segmentId, band)).band(segment);
+            Band added = stored.saveAndFlush(new StoredBand(segmentId, band)).band(segment);
+            events.publishEvent(BandDeeds.of(before, added));
+            return added;
         } catch (DataIntegrityViolationException setMeanwhile) {
             throw new Stale("The band was set by somebody else at the same moment: read it again.");
         }

@@ -51,7 +51,7 @@ public class Catalogue {
 
     /**
      * Records packages that are brought in, all or none: values out of range are refused, values that do not close become
-     * queries.
+     * queries. It is part of what its caller does, who tells it as one {@link studio.stancebook.account.Deed}.
      *
      * @return their ids, in the order of the drafts
      * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value of the first package that cannot be
@@ -140,7 +140,7 @@ public class Catalogue {
     }
 
     /**
-     * Takes a package out of its class, without deleting it.
+     * Takes a package out of its class, without deleting it, as part of what its caller does and tells.
      *
      * @param reason 1 to 500 characters
      * @throws UnknownPackage if there is none of this id
@@ -167,7 +167,8 @@ public class Catalogue {
     }
 
     /**
-     * Takes one value of a package out of its class: a measure counts as missing there, a dimension as not recorded.
+     * Takes one value of a package out of its class, as part of what its caller does and tells: a measure counts as
+     * missing there, a dimension as not recorded.
      *
      * @param key of a measure, or of a dimension, landmark, polyline or tyre that is recorded
      */

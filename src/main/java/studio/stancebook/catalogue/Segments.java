@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
@@ -12,6 +13,8 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.internal.StoredSegment;
 import studio.stancebook.catalogue.internal.StoredSegments;
 import studio.stancebook.problem.Conflict;
@@ -26,10 +29,12 @@ public class Segments {
 
     private final StoredSegments segments;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    Segments(StoredSegments segments, Clock clock) {
+    Segments(StoredSegments segments, Clock clock, ApplicationEventPublisher events) {
         this.segments = segments;
         this.clock = clock;
+        this.events = events;
     }
 
     /** All segments by name. */
@@ -108,8 +113,10 @@ public class Segments {
             throw taken(key);
         }
         try {
-            return view(
+            SegmentView made = view(
                     segments.saveAndFlush(new StoredSegment(key, name.strip(), description.strip(), clock.instant())));
+            tell("made", made, Facts.none(), facts(made));
+            return made;
         } catch (DataIntegrityViolationException madeMeanwhile) {
             throw taken(key);
         }
@@ -131,12 +138,23 @@ public class Segments {
         StoredSegment segment = find(key);
         expected.check(segment.version(), "segment");
         CatalogueRules.refuse(wordErrors(name.strip(), description.strip()));
+        Facts before = facts(view(segment, 0));
         segment.describe(name.strip(), description.strip());
         try {
-            return view(segments.saveAndFlush(segment));
+            SegmentView changed = view(segments.saveAndFlush(segment));
+            tell("changed", changed, before, facts(changed));
+            return changed;
         } catch (ObjectOptimisticLockingFailureException changedMeanwhile) {
             throw new Stale("The segment was changed by somebody else at the same moment: read it again.");
         }
+    }
+
+    private void tell(String action, SegmentView segment, Facts before, Facts after) {
+        events.publishEvent(Deed.of(action, "segment", segment.key(), segment.name(), before, after));
+    }
+
+    private static Facts facts(SegmentView segment) {
+        return Facts.of("name", segment.name()).and("description", segment.description());
     }
 
     private static List<FieldError> wordErrors(String name, String description) {

@@ -1,8 +1,12 @@
 package studio.stancebook.demo;
 
 import java.util.List;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
@@ -27,10 +31,15 @@ class DemoSegments {
 
     private final Segments segments;
     private final Catalogue catalogue;
+    private final ApplicationEventPublisher events;
+    private final TransactionTemplate transaction;
 
-    DemoSegments(Segments segments, Catalogue catalogue) {
+    DemoSegments(
+            Segments segments, Catalogue catalogue, ApplicationEventPublisher events, TransactionTemplate transaction) {
         this.segments = segments;
         this.catalogue = catalogue;
+        this.events = events;
+        this.transaction = transaction;
     }
 
     private record DemoSegment(String key, String name, String description) {}
@@ -39,7 +48,12 @@ class DemoSegments {
         SEGMENTS.forEach(segment -> segments.create(segment.key(), segment.name(), segment.description() + INVENTED));
         List<PackageDraft> drafts =
                 InventedCatalogue.vehicles().stream().map(DemoSegments::draft).toList();
-        catalogue.addAll(drafts, by);
+        transaction.executeWithoutResult(status -> {
+            catalogue.addAll(drafts, by);
+            Facts invented = Facts.of("packages", drafts.size());
+            events.publishEvent(
+                    Deed.of("brought in", "packages", "demo", "Invented catalogue", Facts.none(), invented));
+        });
     }
 
     private static PackageDraft draft(InventedVehicle vehicle) {

@@ -53,6 +53,19 @@ public final class DimensionJson {
         return tree;
     }
 
+    /** The values of {@link #write} side by side, the inner ones under names such as {@code origins.wheelbase}. */
+    public static Map<String, String> flat(DimensionSet set) {
+        Map<String, String> flat = new LinkedHashMap<>();
+        write(set).forEach((key, value) -> {
+            if (value instanceof Map<?, ?> inner) {
+                inner.forEach((innerKey, innerValue) -> flat.put(key + "." + innerKey, String.valueOf(innerValue)));
+            } else {
+                flat.put(key, String.valueOf(value));
+            }
+        });
+        return flat;
+    }
+
     /** The tree of who recorded what and when: {@code {"wheelbase": {"by": "...", "at": "..."}}}. */
     public static Map<String, Object> writeRecorded(DimensionSet set) {
         Map<String, Object> tree = new LinkedHashMap<>();

@@ -11,6 +11,8 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.event.TransactionalEventListener;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.measure.internal.StoredRatio;
 import studio.stancebook.measure.internal.StoredRatios;
 import studio.stancebook.problem.Conflict;
@@ -21,6 +23,8 @@ public class StudioMeasures {
 
     /** Another server over the same database may have added a ratio: it is seen after this time. */
     private static final long LOOK_AGAIN_AFTER_NANOS = Duration.ofSeconds(5).toNanos();
+
+    private static final String KIND = "studio ratio";
 
     private final StoredRatios ratios;
     private final ApplicationEventPublisher events;
@@ -81,6 +85,7 @@ public class StudioMeasures {
             throw taken(ratio.key());
         }
         events.publishEvent(new StudioMeasuresChanged());
+        events.publishEvent(Deed.of("added", KIND, ratio.key(), ratio.name(), Facts.none(), facts(ratio)));
         return ratio;
     }
 
@@ -95,10 +100,20 @@ public class StudioMeasures {
      */
     @Transactional
     public void remove(String key) {
+        StudioRatio removed = ratios.findAllByOrderByIdAsc().stream()
+                .map(StoredRatio::ratio)
+                .filter(ratio -> ratio.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new UnknownMeasure(key));
         if (ratios.deleteByRatioKey(key) == 0) {
             throw new UnknownMeasure(key);
         }
         events.publishEvent(new StudioMeasuresChanged());
+        events.publishEvent(Deed.of("removed", KIND, key, removed.name(), facts(removed), Facts.none()));
+    }
+
+    private static Facts facts(StudioRatio ratio) {
+        return Facts.of("name", ratio.name()).and("definition", ratio.definition());
     }
 
     /** First of all listeners, so that the others find the new list. */

@@ -30,6 +30,7 @@ import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.exchange.intake.Delivery;
 import studio.stancebook.exchange.intake.ImportOptions;
 import studio.stancebook.exchange.intake.Importer;
 import studio.stancebook.exchange.intake.PackageFile;
@@ -365,6 +366,10 @@ abstract class ImportCallsTest {
         Sent.by(studio.anonymous(), HEADING).expect(401);
     }
 
+    private static Delivery delivery(Path file) throws IOException {
+        return new Delivery(PackageFile.of(file, null, null), "cars.csv", "a test");
+    }
+
     private static String manyRows() {
         StringBuilder rows = new StringBuilder(HEADING);
         for (int i = 0; i < 1200; i++) {
@@ -379,7 +384,7 @@ abstract class ImportCallsTest {
         ImportOptions options = new ImportOptions(false, false, true, Origin.SPECIFICATION);
         List<Integer> seen = new ArrayList<>();
 
-        assertThatThrownBy(() -> importer.run(PackageFile.of(file, null, null), options, "a test", share -> {
+        assertThatThrownBy(() -> importer.run(delivery(file), options, share -> {
                     seen.add(packages().size());
                     if (share > 0.7) {
                         throw new IllegalStateException("the power is cut");
@@ -391,8 +396,7 @@ abstract class ImportCallsTest {
         assertThat(segments.exists(segment)).isFalse();
         assertThat(catalogue.search(CatalogueFilter.all(), PageRequest.of(0, 1)).getContent())
                 .noneMatch(found -> found.segment().equals(segment));
-        assertThat(importer.run(PackageFile.of(file, null, null), options, "a test", share -> {})
-                        .imported())
+        assertThat(importer.run(delivery(file), options, share -> {}).imported())
                 .isEqualTo(1200);
     }
 

@@ -34,7 +34,8 @@ interface AccessTokens extends Repository<AccessToken, Long> {
     @Query("delete from AccessToken t where t.id = :id and t.person.id = :personId")
     int revoke(long id, long personId);
 
+    /** @return how many were deleted */
     @Modifying
     @Query("delete from AccessToken t where t.person.id = :personId")
-    void revokeAll(long personId);
+    int revokeAll(long personId);
 }

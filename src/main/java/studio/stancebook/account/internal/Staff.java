@@ -4,11 +4,14 @@ import java.time.Clock;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.Conflict;
@@ -24,12 +27,19 @@ public class Staff {
     private final AccessTokens tokens;
     private final PasswordEncoder passwords;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    Staff(People people, AccessTokens tokens, PasswordEncoder passwords, Clock clock) {
+    Staff(
+            People people,
+            AccessTokens tokens,
+            PasswordEncoder passwords,
+            Clock clock,
+            ApplicationEventPublisher events) {
         this.people = people;
         this.tokens = tokens;
         this.passwords = passwords;
         this.clock = clock;
+        this.events = events;
     }
 
     @Transactional(readOnly = true)
@@ -76,7 +86,9 @@ public class Staff {
             throw Conflict.ofField("email", "There is a person with the address " + email + " already.");
         }
         Person person = new Person(email, name, role, hash(password), clock.instant());
-        return people.saveAndFlush(person).entry();
+        PersonEntry added = people.saveAndFlush(person).entry();
+        tell("added", added, Facts.none(), facts(added));
+        return added;
     }
 
     /**
@@ -96,8 +108,11 @@ public class Staff {
         if (person.isActiveLead() && !(active && role == Role.LEAD)) {
             refuseIfLastLead(person);
         }
+        Facts before = facts(person.entry());
         person.become(name, role, active);
-        return people.saveAndFlush(person).entry();
+        PersonEntry changed = people.saveAndFlush(person).entry();
+        tell("changed", changed, before, facts(changed));
+        return changed;
     }
 
     /** Gives a person another password; whoever came in with the old one is out, and so are the person's tokens. */
@@ -105,8 +120,10 @@ public class Staff {
         PersonChecks checks = new PersonChecks();
         String password = checks.password("password", newPassword);
         checks.refuseIfAny();
-        setPassword(find(id), password);
-        tokens.revokeAll(id);
+        Person person = find(id);
+        setPassword(person, password);
+        int revoked = tokens.revokeAll(id);
+        tell("password reset", person.entry(), Facts.none(), Facts.of("tokens revoked", revoked));
     }
 
     /** Lets a person replace their own password, knowing the current one; their other sign-ins are over, their tokens stay. */
@@ -119,6 +136,7 @@ public class Staff {
         String password = checks.password("newPassword", newPassword);
         checks.refuseIfAny();
         setPassword(person, password);
+        tell("password changed", person.entry(), Facts.none(), Facts.none());
         return Credentials.of(person);
     }
 
@@ -126,6 +144,18 @@ public class Staff {
     public void rehash(long id, String newHash) {
         Person person = find(id);
         person.changePassword(newHash, person.passwordChangedAt());
+    }
+
+    /** Never with a password or its hash. */
+    private void tell(String action, PersonEntry person, Facts before, Facts after) {
+        events.publishEvent(Deed.of(action, "person", person.id(), person.displayName(), before, after));
+    }
+
+    private static Facts facts(PersonEntry person) {
+        return Facts.of("email", person.email())
+                .and("name", person.displayName())
+                .and("role", person.role().key())
+                .and("active", person.active() ? "yes" : "no");
     }
 
     private void refuseIfLastLead(Person person) {

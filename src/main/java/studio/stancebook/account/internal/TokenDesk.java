@@ -9,10 +9,13 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.NotFound;
@@ -27,11 +30,13 @@ public class TokenDesk {
     private final AccessTokens tokens;
     private final People people;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    TokenDesk(AccessTokens tokens, People people, Clock clock) {
+    TokenDesk(AccessTokens tokens, People people, Clock clock, ApplicationEventPublisher events) {
         this.tokens = tokens;
         this.people = people;
         this.clock = clock;
+        this.events = events;
     }
 
     /**
@@ -44,6 +49,8 @@ public class TokenDesk {
         Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
         String secret = Secret.token();
         AccessToken token = tokens.save(new AccessToken(person, name, hash(secret), clock.instant()));
+        Facts made = Facts.of("name", name).and("owner", person.displayName());
+        events.publishEvent(Deed.of("made", "token", token.id(), name, Facts.none(), made));
         return new IssuedToken(token.id(), name, secret);
     }
 
@@ -61,9 +68,16 @@ public class TokenDesk {
 
     /** @throws NotFound if the owner has no such token, even if somebody else has */
     public void revoke(SignedIn owner, long id) {
+        String name = list(owner).stream()
+                .filter(token -> token.id() == id)
+                .map(TokenEntry::name)
+                .findFirst()
+                .orElseThrow(() -> new NotFound("token", id));
         if (tokens.revoke(id, owner.personId()) == 0) {
             throw new NotFound("token", id);
         }
+        Facts gone = Facts.of("name", name).and("owner", owner.name());
+        events.publishEvent(Deed.of("revoked", "token", id, name, gone, Facts.none()));
     }
 
     /** The owner of a token as of now, and noted as used at most once a minute; empty if it is unknown or its owner may not sign in. */

@@ -11,8 +11,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.DuplicatePackage;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
@@ -36,6 +38,7 @@ public class PackageWriting {
     private final Questions questions;
     private final EntityManager entities;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
     PackageWriting(
             StoredPackages packages,
@@ -45,7 +48,8 @@ public class PackageWriting {
             CurrentLayout layouts,
             Questions questions,
             EntityManager entities,
-            Clock clock) {
+            Clock clock,
+            ApplicationEventPublisher events) {
         this.packages = packages;
         this.segments = segments;
         this.reading = reading;
@@ -54,13 +58,18 @@ public class PackageWriting {
         this.questions = questions;
         this.entities = entities;
         this.clock = clock;
+        this.events = events;
     }
 
     public long add(PackageDraft draft, String by) {
         Soundness.requireEnteredByHand(draft.dimensions());
-        return writeAndAsk(List.of(draft), by).get(0);
+        long id = writeAndAsk(List.of(draft), by).get(0);
+        StoredPackage added = packages.find(id).orElseThrow();
+        events.publishEvent(PackageDeeds.of("added", added, Facts.none(), PackageDeeds.facts(added)));
+        return id;
     }
 
+    /** Is no deed by itself: it is part of what its caller does, who tells it in one. */
     public List<Long> addAll(List<PackageDraft> drafts, String by) {
         drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
         return writeAndAsk(drafts, by);
@@ -153,12 +162,14 @@ public class PackageWriting {
         if (kept.counts() && fromId != to.id()) {
             revisions.depart(fromId, id, revision(begun, fromId));
         }
+        Facts before = PackageDeeds.facts(kept);
         Instant now = clock.instant();
         kept.become(draft, to, by, now);
         kept.measure(layouts.get());
         kept.enterRevision(revision(begun, to.id()));
         entities.flush();
         questions.afterChange(kept, draft, now);
+        events.publishEvent(PackageDeeds.of("changed", kept, before, PackageDeeds.facts(kept)));
     }
 
     public void delete(long id, ExpectedVersion expected) {
@@ -166,6 +177,7 @@ public class PackageWriting {
         long revision = revisions.next(segmentId);
         StoredPackage kept = locked(id, expected);
         revisions.depart(segmentId, id, revision);
+        events.publishEvent(PackageDeeds.of("deleted", kept, PackageDeeds.facts(kept), Facts.none()));
         packages.delete(kept);
         entities.flush();
     }

@@ -3,11 +3,15 @@ package studio.stancebook.catalogue.internal;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.CatalogueRules;
+import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.SegmentQuery;
 import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.problem.FieldError;
@@ -21,11 +25,13 @@ public class QuerySettling {
     private final StoredQueries queries;
     private final StoredPackages packages;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    QuerySettling(StoredQueries queries, StoredPackages packages, Clock clock) {
+    QuerySettling(StoredQueries queries, StoredPackages packages, Clock clock, ApplicationEventPublisher events) {
         this.queries = queries;
         this.packages = packages;
         this.clock = clock;
+        this.events = events;
     }
 
     public void settle(long packageId, long query, String answer, String by) {
@@ -33,11 +39,30 @@ public class QuerySettling {
         List<FieldError> errors = new ArrayList<>();
         CatalogueRules.answer(text).ifPresent(errors::add);
         CatalogueRules.refuse(errors);
-        find(packageId, query).settle(text, by, clock.instant());
+        change(packageId, query, "query settled", found -> found.settle(text, by, clock.instant()));
     }
 
     public void reopen(long packageId, long query) {
-        find(packageId, query).reopen();
+        change(packageId, query, "query reopened", StoredQuery::reopen);
+    }
+
+    private void change(long packageId, long query, String action, Consumer<StoredQuery> change) {
+        StoredQuery found = find(packageId, query);
+        Facts before = facts(found);
+        change.accept(found);
+        StoredPackage about = packages.find(packageId).orElseThrow(() -> new UnknownPackage(packageId));
+        events.publishEvent(PackageDeeds.of(action, about, before, facts(found)));
+    }
+
+    /** The question with its answer, so that the record says what was asked. */
+    private static Facts facts(StoredQuery query) {
+        PackageQuery.Settlement settlement = query.view().settlement();
+        return settlement == null
+                ? Facts.of("query", query.raised().question())
+                : Facts.of(
+                        "query",
+                        query.raised().question() + " "
+                                + (settlement.answer().isEmpty() ? "Settled." : settlement.answer()));
     }
 
     private StoredQuery find(long packageId, long query) {

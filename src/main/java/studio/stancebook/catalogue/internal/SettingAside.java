@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.UnknownPackage;
@@ -26,23 +28,27 @@ public class SettingAside {
     private final CurrentLayout layouts;
     private final EntityManager entities;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
     SettingAside(
             StoredPackages packages,
             ClassRevisions revisions,
             CurrentLayout layouts,
             EntityManager entities,
-            Clock clock) {
+            Clock clock,
+            ApplicationEventPublisher events) {
         this.packages = packages;
         this.revisions = revisions;
         this.layouts = layouts;
         this.entities = entities;
         this.clock = clock;
+        this.events = events;
     }
 
     /** A package whose class has been locked for a change, with the revision that the change leads to. */
     private record Begun(StoredPackage kept, long segmentId, long revision) {}
 
+    /** @param expected null where it is part of something larger, such as bringing in, whose doer tells it */
     public void setAside(long id, @Nullable ExpectedVersion expected, String reason, String by) {
         SetAside apart = apart(reason, by, Optional.empty());
         Begun begun = begin(id, expected);
@@ -51,6 +57,9 @@ public class SettingAside {
         }
         begun.kept().setAside(apart, by, clock.instant());
         entities.flush();
+        if (expected != null) {
+            tell("set aside", begun, Facts.none(), Facts.of("reason", apart.reason()));
+        }
     }
 
     /** @throws Conflict if it is not set aside */
@@ -59,24 +68,47 @@ public class SettingAside {
         if (begun.kept().counts()) {
             throw new Conflict("The package counts in its class: it is not set aside.");
         }
+        Facts before = reason(begun.kept().setAside());
         begun.kept().setAside(null, by, clock.instant());
         begun.kept().enterRevision(begun.revision());
         entities.flush();
+        tell("taken back", begun, before, Facts.none());
     }
 
+    /** @param expected null where it is part of something larger, such as bringing in, whose doer tells it */
     public void setValueAside(long id, @Nullable ExpectedVersion expected, String key, String reason, String by) {
         Begun begun = begin(id, expected);
+        Facts before = value(begun, key);
         begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
         finish(begun);
+        if (expected != null) {
+            tell("value set aside", begun, before, value(begun, key));
+        }
     }
 
     /** @throws NotFound if the value is not set aside */
     public void takeValueBack(long id, ExpectedVersion expected, String key, String by) {
         Begun begun = begin(id, expected);
+        Facts before = value(begun, key);
         if (!begun.kept().takeValueBack(key, by, clock.instant())) {
             throw new NotFound("value set aside with the key", key);
         }
         finish(begun);
+        tell("value taken back", begun, before, value(begun, key));
+    }
+
+    private void tell(String action, Begun begun, Facts before, Facts after) {
+        events.publishEvent(PackageDeeds.of(action, begun.kept(), before, after));
+    }
+
+    private static Facts reason(@Nullable SetAside apart) {
+        return apart == null ? Facts.none() : Facts.of("reason", apart.reason());
+    }
+
+    /** Why a value is set aside, under its key. */
+    private static Facts value(Begun begun, String key) {
+        SetAside apart = begun.kept().valuesSetAside().get(key);
+        return apart == null ? Facts.none() : Facts.of(key, apart.reason());
     }
 
     private Begun begin(long id, @Nullable ExpectedVersion expected) {

@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
+import org.springframework.security.concurrent.DelegatingSecurityContextRunnable;
 import org.springframework.stereotype.Component;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.Refusal;
@@ -45,7 +46,8 @@ public class ImportJobs implements DisposableBean {
             ImportJob job = new ImportJob(options.dryRun());
             try {
                 upload.start(job);
-                executor.execute(() -> run(job, file, options, by));
+                executor.execute(new DelegatingSecurityContextRunnable(
+                        () -> run(job, new Delivery(file, upload.fileName(), by), options)));
             } catch (RejectedExecutionException full) {
                 job.failed("Too many imports are waiting.");
                 throw new TooMany("Too many imports are waiting; try again later.");
@@ -53,9 +55,9 @@ public class ImportJobs implements DisposableBean {
         }
     }
 
-    private void run(ImportJob job, PackageFile file, ImportOptions options, String by) {
+    private void run(ImportJob job, Delivery delivery, ImportOptions options) {
         try {
-            job.done(importer.run(file, options, by, job::at));
+            job.done(importer.run(delivery, options, job::at));
         } catch (Refusal refused) {
             job.failed(refused.detail());
         } catch (RuntimeException failure) {

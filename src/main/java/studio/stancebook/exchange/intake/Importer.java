@@ -3,9 +3,12 @@ package studio.stancebook.exchange.intake;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Objects;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
@@ -27,9 +30,16 @@ public class Importer {
     private final Segments segments;
     private final StudioMeasures measures;
     private final TransactionTemplate transaction;
+    private final ApplicationEventPublisher events;
     private final ImportTurn turn = new ImportTurn();
 
-    Importer(Catalogue catalogue, Segments segments, StudioMeasures measures, PlatformTransactionManager transactions) {
+    Importer(
+            Catalogue catalogue,
+            Segments segments,
+            StudioMeasures measures,
+            PlatformTransactionManager transactions,
+            ApplicationEventPublisher events) {
+        this.events = events;
         this.measures = measures;
         this.catalogue = catalogue;
         this.segments = segments;
@@ -39,19 +49,18 @@ public class Importer {
     /**
      * Checks a file and, unless only that is wished or a row is refused that may not be left out, writes it.
      *
-     * @param by the name of who brings it in
      * @return what came of it; with {@code imported() == 0} where nothing was written
      * @throws studio.stancebook.problem.TooMany if other imports take too long
      * @throws studio.stancebook.problem.Refusal if the file as a whole cannot be read
      */
-    public ImportReport run(PackageFile file, ImportOptions options, String by, ImportProgress progress) {
+    public ImportReport run(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return turn.take(() -> {
             double checking = options.dryRun() ? 1 : CHECKING;
-            ImportReport checked = check(file, options, share -> progress.at(checking * share));
+            ImportReport checked = check(delivery.content(), options, share -> progress.at(checking * share));
             boolean refused = checked.rejected() > 0 && !options.partial();
             return options.dryRun() || refused || checked.accepted() == 0
                     ? checked
-                    : write(file, options, by, share -> progress.at(CHECKING + (1 - CHECKING) * share));
+                    : write(delivery, options, share -> progress.at(CHECKING + (1 - CHECKING) * share));
         });
     }
 
@@ -61,12 +70,12 @@ public class Importer {
                 .build(book.newNames());
     }
 
-    private ImportReport write(PackageFile file, ImportOptions options, String by, ImportProgress progress) {
+    private ImportReport write(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return Objects.requireNonNull(transaction.execute(status -> {
             SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
-            ImportWriter writer = new ImportWriter(catalogue, segments, book, by);
+            ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
             ImportReport report = pass(
-                            file,
+                            delivery.content(),
                             options,
                             new RowPass(catalogue, new RowRules(book, measures.current()), writer::write),
                             share -> progress.at(READING * share))
@@ -76,8 +85,24 @@ public class Importer {
                 return report;
             }
             writer.finish(share -> progress.at(READING + (1 - READING) * share));
-            return report.withImported(writer.written());
+            ImportReport done = report.withImported(writer.written());
+            tell(delivery, done);
+            return done;
         }));
+    }
+
+    /** One deed for the whole file. */
+    private void tell(Delivery delivery, ImportReport done) {
+        String digest = delivery.digest();
+        Facts facts = Facts.of("file", delivery.fileName())
+                .and("sha256", digest)
+                .and("rows", done.rows())
+                .and("broughtIn", done.imported())
+                .and("rejected", done.rejected())
+                .and("queries", done.queries())
+                .and("newSegments", String.join(", ", done.newSegments()));
+        events.publishEvent(
+                Deed.of("brought in", "packages", digest.substring(0, 12), delivery.fileName(), Facts.none(), facts));
     }
 
     private static ReportBuilder pass(PackageFile file, ImportOptions options, RowPass pass, ImportProgress progress) {

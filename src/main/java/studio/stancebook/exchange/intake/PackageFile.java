@@ -20,6 +20,9 @@ import studio.stancebook.exchange.table.TableRow;
 /** A file on disk with all that is needed to read its packages, as often as needed. */
 public sealed interface PackageFile {
 
+    /** Where it is. */
+    Path path();
+
     /** Opens it for one reading. */
     PackageRows open(ImportOptions options) throws IOException;
 
@@ -29,6 +32,11 @@ public sealed interface PackageFile {
      * @param sheet which sheet of a workbook; null for the first
      */
     record OfTable(TableFile file, @Nullable String sheet, Mapping mapping) implements PackageFile {
+
+        @Override
+        public Path path() {
+            return file.path();
+        }
 
         @Override
         public PackageRows open(ImportOptions options) throws IOException {

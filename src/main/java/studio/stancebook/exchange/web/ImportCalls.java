@@ -18,6 +18,7 @@ import org.springframework.web.multipart.MultipartFile;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.exchange.intake.Delivery;
 import studio.stancebook.exchange.intake.ImportOptions;
 import studio.stancebook.exchange.intake.ImportReport;
 import studio.stancebook.exchange.intake.Importer;
@@ -68,7 +69,10 @@ class ImportCalls {
         Path kept = files.keep(file);
         try {
             PackageFile packages = PackageFile.of(kept, mapping == null ? null : tree(mapping), sheet);
-            ImportReport report = importer.run(packages, options, who.name(), share -> {});
+            ImportReport report = importer.run(
+                    new Delivery(packages, TextLimit.shown(file.getOriginalFilename()), who.name()),
+                    options,
+                    share -> {});
             return answer(report, options);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

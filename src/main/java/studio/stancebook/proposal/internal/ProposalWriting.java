@@ -5,13 +5,17 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionChecks;
+import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.ImpossibleDimensions;
@@ -38,6 +42,7 @@ public class ProposalWriting {
     private final Segments segments;
     private final Judge judge;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
     ProposalWriting(
             StoredProposals proposals,
@@ -45,13 +50,15 @@ public class ProposalWriting {
             ProposalReading reading,
             Segments segments,
             Judge judge,
-            Clock clock) {
+            Clock clock,
+            ApplicationEventPublisher events) {
         this.proposals = proposals;
         this.revisions = revisions;
         this.reading = reading;
         this.segments = segments;
         this.judge = judge;
         this.clock = clock;
+        this.events = events;
     }
 
     /** Makes a proposal with its first revision. */
@@ -66,6 +73,8 @@ public class ProposalWriting {
         DimensionSet marked = withOwnOrigins(draft.dimensions()).markedSince(null, who.name(), now);
         StoredRevision first = new StoredRevision(proposal.id(), 1, marked, draft.note(), who, now);
         add(proposal, first, marked, segment, who, now);
+        Facts made = facts(proposal, segment).and("note", draft.note()).and(DimensionJson.flat(marked));
+        tell("made", proposal, Facts.none(), made);
         return proposal.id();
     }
 
@@ -78,14 +87,27 @@ public class ProposalWriting {
         ProposalRules.name(change.name()).ifPresent(errors::add);
         require(errors, null);
         SegmentName segment = segments.named(change.segment());
-        long before = proposal.segmentId();
+        Facts before = facts(proposal, segmentOf(proposal));
+        boolean moves = segment.id() != proposal.segmentId();
         Instant now = clock.instant();
         proposal.become(change.name(), segment.id(), change.stage(), who, now);
-        if (segment.id() != before) {
+        if (moves) {
             moveTo(segment, proposal, who, now);
         } else {
             orStale(() -> proposals.saveAndFlush(proposal));
         }
+        tell("changed", proposal, before, facts(proposal, segment));
+    }
+
+    private void tell(String action, StoredProposal proposal, Facts before, Facts after) {
+        events.publishEvent(Deed.of(action, "proposal", proposal.id(), proposal.name(), before, after));
+    }
+
+    private static Facts facts(StoredProposal proposal, SegmentName segment) {
+        return Facts.of("name", proposal.name())
+                .and("segment", segment.key())
+                .and("stage", proposal.stage().key())
+                .and("revision", proposal.newestRevision());
     }
 
     private static void requireMay(Stage from, Stage to, SignedIn who) {
@@ -111,11 +133,15 @@ public class ProposalWriting {
         ProposalRules.note(note.strip()).ifPresent(errors::add);
         require(errors, dimensions);
         Instant now = clock.instant();
-        DimensionSet marked =
-                withOwnOrigins(dimensions).markedSince(newest(proposal).dimensions(), who.name(), now);
+        DimensionSet earlier = newest(proposal).dimensions();
+        DimensionSet marked = withOwnOrigins(dimensions).markedSince(earlier, who.name(), now);
+        SegmentName segment = segmentOf(proposal);
+        Facts before = facts(proposal, segment).and(DimensionJson.flat(earlier));
         StoredRevision next =
                 new StoredRevision(proposal.id(), proposal.newestRevision() + 1, marked, note.strip(), who, now);
-        add(proposal, next, marked, segmentOf(proposal), who, now);
+        add(proposal, next, marked, segment, who, now);
+        Facts after = facts(proposal, segment).and("note", note.strip()).and(DimensionJson.flat(marked));
+        tell("revised", proposal, before, after);
     }
 
     private void add(

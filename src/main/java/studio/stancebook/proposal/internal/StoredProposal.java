@@ -107,6 +107,10 @@ public class StoredProposal {
         return version;
     }
 
+    String name() {
+        return name;
+    }
+
     public long ownerId() {
         return ownerId;
     }
