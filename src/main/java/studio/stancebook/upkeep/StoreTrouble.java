@@ -56,6 +56,9 @@ public enum StoreTrouble {
             Map.entry("57P03", UNREACHABLE),
             Map.entry("58030", UNREACHABLE));
 
+    /** What the pool says of a connection that it took back under whoever used it; there is no code for it. */
+    private static final String TAKEN_BACK = "Connection is closed";
+
     /** The class of SQLSTATE for a connection that cannot be made or broke. */
     private static final String NO_CONNECTION = "08";
 
@@ -107,7 +110,9 @@ public enum StoreTrouble {
             return Optional.of(byCode);
         }
         String state = String.valueOf(exception.getSQLState());
-        if (state.startsWith(NO_CONNECTION) || exception instanceof java.sql.SQLTransientConnectionException) {
+        if (state.startsWith(NO_CONNECTION)
+                || exception instanceof java.sql.SQLTransientConnectionException
+                || TAKEN_BACK.equals(exception.getMessage())) {
             return Optional.of(UNREACHABLE);
         }
         return Optional.ofNullable(BY_SQL_STATE.get(state));

@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Map;
+import javax.sql.DataSource;
 import org.h2.store.fs.FilePath;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,6 +33,7 @@ import studio.stancebook.account.Role;
 class FullDiskTest {
 
     private static final Path FOLDER = Path.of("target", "narrow-disk").toAbsolutePath();
+    private static final int CONNECTIONS = 8;
     private static final long RESERVE = 64L * 1024 * 1024;
 
     /** Whether somebody else fills the disk between our look and our writing. */
@@ -35,6 +41,9 @@ class FullDiskTest {
 
     @Autowired
     StudioClients studio;
+
+    @Autowired
+    DataSource store;
 
     @TestConfiguration(proxyBeanMethods = false)
     static class OnNarrowDisk {
@@ -53,6 +62,7 @@ class FullDiskTest {
         Files.deleteIfExists(Ballast.in(FOLDER));
         FilePath.register(new NarrowDisk());
         NarrowDisk.holds(FOLDER.resolve("stancebook.mv.db"));
+        properties.add("spring.datasource.hikari.maximum-pool-size", () -> CONNECTIONS);
         properties.add(
                 "spring.datasource.url",
                 () -> "jdbc:h2:file:narrow:" + FOLDER.resolve("stancebook")
@@ -76,6 +86,32 @@ class FullDiskTest {
 
         NarrowDisk.leave(RESERVE);
         add("after").expectStatus().isCreated();
+    }
+
+    /** The pool trusts connections that were used a moment ago; after a full disk none of them works any more. */
+    @Test
+    void recordsAgainAtOnceHoweverManyConnectionsWereOpen() throws SQLException {
+        add("before-many").expectStatus().isCreated();
+        useManyConnections();
+        NarrowDisk.leave(0);
+        othersAreQuicker = true;
+
+        assertNoRoom(add("full-for-many"), "no room left");
+        NarrowDisk.makeRoom();
+        othersAreQuicker = false;
+
+        add("after-many").expectStatus().isCreated();
+        assertThat(isThere("before-many") && isThere("after-many")).isTrue();
+    }
+
+    private void useManyConnections() throws SQLException {
+        Deque<Connection> open = new ArrayDeque<>();
+        for (int i = 0; i < CONNECTIONS; i++) {
+            open.add(store.getConnection());
+        }
+        while (!open.isEmpty()) {
+            open.pop().close();
+        }
     }
 
     @Test
