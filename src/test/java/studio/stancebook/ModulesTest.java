@@ -33,6 +33,7 @@ class ModulesTest {
             "band",
             "proposal",
             "review",
+            "paper",
             "drawing",
             "exchange",
             "account",

@@ -100,7 +100,7 @@ final class DimensionLines {
         for (String text : candidates) {
             Words words = new Words(marking.pen("dimension-word", part), x, -z + 0.34 * em, "middle", text);
             if (lettering.widthOf(text) + 1.8 * em <= span && lettering.take(words)) {
-                film.words(words);
+                film.words(Overlay.DIMENSIONS, words);
                 verdict(x, z, part);
                 return words;
             }
@@ -113,7 +113,7 @@ final class DimensionLines {
         String text = remarks.verdict(part);
         Words words = new Words(marking.pen("dimension-word", part), x, -z + 1.45 * em, "middle", text);
         if (worded && !text.isEmpty() && lettering.take(words)) {
-            film.words(words);
+            film.words(Overlay.DIMENSIONS, words);
         }
     }
 
@@ -143,7 +143,7 @@ final class DimensionLines {
             Words words = new Words(
                     marking.pen("dimension-word", Part.CLEARANCE), at.x(), -at.z(), side > 0 ? "start" : "end", text);
             if (lettering.take(words)) {
-                film.words(words);
+                film.words(Overlay.DIMENSIONS, words);
                 return;
             }
         }

@@ -33,6 +33,7 @@ final class Film {
     private final Map<Leaf, List<Stroke>> strokes = new EnumMap<>(Leaf.class);
     private final Map<Leaf, List<Disc>> discs = new EnumMap<>(Leaf.class);
     private final List<Words> words = new ArrayList<>();
+    private final Map<Overlay, List<Words>> overlayWords = new EnumMap<>(Overlay.class);
 
     void stroke(Leaf leaf, String cls, PathData path) {
         if (!path.empty()) {
@@ -52,6 +53,11 @@ final class Film {
         words.add(line);
     }
 
+    /** Words that come and go with a layer. */
+    void words(Overlay overlay, Words line) {
+        overlayWords.computeIfAbsent(overlay, o -> new ArrayList<>()).add(line);
+    }
+
     List<Layer> layers() {
         List<Layer> layers = new ArrayList<>();
         for (Leaf leaf : Leaf.values()) {
@@ -64,6 +70,8 @@ final class Film {
                 layers.add(layer);
             }
         }
+        overlayWords.forEach(
+                (overlay, lines) -> layers.add(new Layer(overlay.wordsCls(), List.of(), List.of(), lines)));
         return layers;
     }
 }

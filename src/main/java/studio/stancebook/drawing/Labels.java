@@ -2,6 +2,7 @@ package studio.stancebook.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.geometry.Point;
@@ -41,6 +42,11 @@ final class Labels {
     }
 
     private boolean put(String cls, double x, double z, String anchor, String text) {
+        return put(null, cls, x, z, anchor, text);
+    }
+
+    /** @param overlay the layer that the words come and go with; null for words that stay */
+    private boolean put(@Nullable Overlay overlay, String cls, double x, double z, String anchor, String text) {
         Words words = new Words(cls, x, -z, anchor, text);
         Lettering.Box box = lettering.boxOf(words);
         boolean inside = box.left() >= extent.left()
@@ -49,9 +55,17 @@ final class Labels {
                 && box.bottom() <= -extent.bottom();
         boolean placed = inside && lettering.take(words);
         if (placed) {
-            film.words(words);
+            add(overlay, words);
         }
         return placed;
+    }
+
+    private void add(@Nullable Overlay overlay, Words words) {
+        if (overlay == null) {
+            film.words(words);
+        } else {
+            film.words(overlay, words);
+        }
     }
 
     /** The number of each circle under the ground line, and what they add up to. */
@@ -62,16 +76,17 @@ final class Labels {
         }
         List<Double> steps = WheelRulers.steps(vehicle.wheelbase(), d);
         for (int i = 0; i < steps.size(); i++) {
-            put("count", steps.get(i), countZ, "middle", Integer.toString(i + 1));
+            put(Overlay.RULERS, "count", steps.get(i), countZ, "middle", Integer.toString(i + 1));
         }
         String spanned = figures.measure("wheels-spanned");
         String between = figures.measure("wheelbase-in-wheels");
         if (spanned != null && between != null) {
             String cls = marking.pen("strong", Part.WHEELBASE);
             double middle = vehicle.wheelbase() / 2;
-            boolean full = put(cls, middle, sumZ, "middle", Phrases.of("drawing.spanned", spanned, between));
+            boolean full =
+                    put(Overlay.RULERS, cls, middle, sumZ, "middle", Phrases.of("drawing.spanned", spanned, between));
             if (!full) {
-                put(cls, middle, sumZ, "middle", Phrases.of("drawing.spanned.short", spanned));
+                put(Overlay.RULERS, cls, middle, sumZ, "middle", Phrases.of("drawing.spanned.short", spanned));
             }
         }
     }
@@ -82,7 +97,13 @@ final class Labels {
         Double height = vehicle.find(Reading.OVERALL_HEIGHT);
         if (d != null && height != null) {
             for (int i = 0; i < Math.min(20, (int) Math.floor(height / d + 0.25)); i++) {
-                put("count", extent.rulerX(), (i + 0.5) * d - 0.35 * em, "middle", Integer.toString(i + 1));
+                put(
+                        Overlay.RULERS,
+                        "count",
+                        extent.rulerX(),
+                        (i + 0.5) * d - 0.35 * em,
+                        "middle",
+                        Integer.toString(i + 1));
             }
         }
     }
@@ -121,7 +142,8 @@ final class Labels {
         String text = Phrases.of("drawing." + name, value);
         for (String said : List.of(text + remarks.after(part), text)) {
             for (double z : new double[] {0.5 * em, 1.9 * em}) {
-                if (put(cls, x, z, anchor, said) || put(cls, extent.right() - 0.4 * em, z, "end", said)) {
+                if (put(Overlay.WEDGES, cls, x, z, anchor, said)
+                        || put(Overlay.WEDGES, cls, extent.right() - 0.4 * em, z, "end", said)) {
                     return;
                 }
             }
@@ -261,7 +283,7 @@ final class Labels {
         double x = Math.max(end.x(), vehicle.rearEnd()) + 1.2 * em;
         for (int row = 0; row < 12; row++) {
             double z = end.z() + (row % 2 == 0 ? 1 : -1) * (row + 1) / 2 * 1.25 * em;
-            if (put("ghost-word", x, z, "start", text)) {
+            if (put(Overlay.GHOSTS, "ghost-word", x, z, "start", text)) {
                 film.line(Film.Leaf.GHOSTS, "ghost-leader", end, new Point(x - 0.25 * em, z + 0.3 * em));
                 return;
             }

@@ -22,9 +22,9 @@ record Pen(
         @Nullable String opacity) {
 
     static final String FILM = "#f4f2eb";
-    private static final String TAPE = "#17191b";
+    static final String TAPE = "#17191b";
     private static final String INK = "#1e2123";
-    private static final String SOFT = "#5a5e5c";
+    static final String SOFT = "#5a5e5c";
     private static final String GHOST = "#a9aba3";
     private static final String RED = "#b9232a";
 

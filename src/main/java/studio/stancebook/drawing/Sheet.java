@@ -1,6 +1,8 @@
 package studio.stancebook.drawing;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import studio.stancebook.quantity.NumberText;
 
 /**
@@ -24,6 +26,22 @@ public record Sheet(double left, double top, double width, double height, double
         return layers.stream()
                 .flatMap(layer -> layer.strokes().stream())
                 .anyMatch(stroke -> stroke.cls().split(" ", -1)[0].equals(pen));
+    }
+
+    /** This sheet with only these of the layers that can be switched. */
+    public Sheet with(Set<Overlay> shown) {
+        List<Layer> kept = layers.stream()
+                .filter(layer -> Arrays.stream(Overlay.values())
+                        .allMatch(overlay -> shown.contains(overlay) || !overlay.has(layer)))
+                .toList();
+        return new Sheet(left, top, width, height, emMm, kept);
+    }
+
+    /** The layers that can be switched and have something on them. */
+    public List<Overlay> overlays() {
+        return Arrays.stream(Overlay.values())
+                .filter(overlay -> layers.stream().anyMatch(overlay::has))
+                .toList();
     }
 
     public String viewBox() {

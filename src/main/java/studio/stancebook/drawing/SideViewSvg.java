@@ -13,9 +13,8 @@ import studio.stancebook.quantity.NumberText;
 @Component
 public class SideViewSvg {
 
-    private static final double WIDTH_PX = 1600;
     /** A file is looked at larger than the narrowest page, so its words may be smaller than the room they have. */
-    private static final double LETTERING_SHARE = 0.78;
+    static final double LETTERING_SHARE = 0.78;
 
     private final ITemplateEngine templates;
 
@@ -25,18 +24,23 @@ public class SideViewSvg {
 
     /** The wide sheet as an XML document, the same under every locale. */
     public String of(SideView view) {
-        return document(view.wide(), view.title(), view.description());
+        return of(view, FileChoice.all());
     }
 
-    private String document(Sheet sheet, String title, String description) {
+    /** The wide sheet with some of its layers. */
+    public String of(SideView view, FileChoice choice) {
+        return document(view.wide().with(choice.layers()), choice.widthPx(), view.title(), view.description());
+    }
+
+    private String document(Sheet sheet, int widthPx, String title, String description) {
         Context context = new Context(Locale.ROOT);
         context.setVariable("sheet", sheet);
         context.setVariable("title", title);
         context.setVariable("description", description);
         context.setVariable("left", NumberText.plain(sheet.left(), 0));
         context.setVariable("top", NumberText.plain(sheet.top(), 0));
-        context.setVariable("width", NumberText.plain(WIDTH_PX, 0));
-        context.setVariable("height", NumberText.plain(WIDTH_PX * sheet.height() / sheet.width(), 0));
+        context.setVariable("width", NumberText.plain(widthPx, 0));
+        context.setVariable("height", NumberText.plain(widthPx * sheet.height() / sheet.width(), 0));
         context.setVariable("lettering", NumberText.plain(LETTERING_SHARE * sheet.emMm(), 1));
         context.setVariable("film", Pen.FILM);
         context.setVariable("layers", layers(sheet));
@@ -126,7 +130,6 @@ public class SideViewSvg {
             @Nullable String weight) {
 
         static InkedWords of(Words words) {
-            boolean bold = words.cls().startsWith("strong") || words.cls().endsWith(" out");
             return new InkedWords(
                     words.cls(),
                     words.tx(),
@@ -134,7 +137,7 @@ public class SideViewSvg {
                     words.anchor(),
                     words.text(),
                     Pen.of(words.cls()).fill(),
-                    bold ? "600" : null);
+                    words.strong() ? "600" : null);
         }
     }
 }

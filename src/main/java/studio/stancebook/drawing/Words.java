@@ -17,6 +17,11 @@ public record Words(String cls, double x, double y, String anchor, String text) 
         text = Lettering.writable(text);
     }
 
+    /** True where it is set in the strong weight. */
+    boolean strong() {
+        return cls.startsWith("strong") || cls.endsWith(" out");
+    }
+
     public String tx() {
         return NumberText.plain(x, 1);
     }

@@ -8,7 +8,7 @@
  * lettering of a sheet, to which every line weight is tied.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "tyre", "geometry", "dimension", "measure"})
+@ApplicationModule(allowedDependencies = {"quantity", "tyre", "geometry", "dimension", "measure", "problem", "paper"})
 package studio.stancebook.drawing;
 
 import org.jspecify.annotations.NullMarked;

@@ -3,11 +3,14 @@ package studio.stancebook.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.persistence.EntityManagerFactory;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
@@ -406,6 +409,42 @@ class CataloguePagesTest {
                 .isOk()
                 .expectHeader()
                 .contentType("image/svg+xml;charset=UTF-8");
+    }
+
+    @Test
+    void giveTheSideViewAsAPictureWithTheLayersAskedFor() throws IOException {
+        long id = added("To take out", 2700);
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+
+        assertThat(viewer.get("/packages/" + id).body())
+                .contains("/packages/" + id + "/drawing.png")
+                .contains("value=\"rulers\"");
+        String bare = viewer.get("/packages/" + id + "/drawing.svg?layers=vehicle&layers=dimensions")
+                .body();
+        assertThat(bare).contains("side-view__dimensions").doesNotContain("side-view__ruler", "class=\"count\"");
+        byte[] png = studio.api(Role.VIEWER)
+                .get()
+                .uri("/api/v1/packages/{id}/drawing.png?width=640", id)
+                .exchange()
+                .expectStatus()
+                .isOk()
+                .expectHeader()
+                .contentType("image/png")
+                .expectBody()
+                .returnResult()
+                .getResponseBodyContent();
+        assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth()).isEqualTo(640);
+        for (String wrong : List.of("width=8000", "layers=wheels")) {
+            studio.api(Role.VIEWER)
+                    .get()
+                    .uri("/api/v1/packages/" + id + "/drawing.png?" + wrong)
+                    .exchange()
+                    .expectStatus()
+                    .isBadRequest()
+                    .expectBody()
+                    .jsonPath("$.errors[0].field")
+                    .isEqualTo(wrong.substring(0, wrong.indexOf('=')));
+        }
     }
 
     @Test

@@ -178,4 +178,18 @@ class ProposalPagesTest extends ProposalPageVisitor {
                 .contains("wheelbase \u22120.50, or tyre diameter +0.14.");
         assertThat(designer.get("/proposals?segment=" + segment).body()).contains("unscaled sketch");
     }
+
+    @Test
+    void giveTheSideViewAsAFileWithWhatIsOutsideInRed() {
+        ProposalView made = made(Role.DESIGNER);
+        StudioBrowser designer = studio.browser(Role.DESIGNER);
+        String drawing = "/proposals/" + made.id() + "/drawing";
+
+        assertThat(designer.get("/proposals/" + made.id()).body()).contains(drawing + ".svg", drawing + ".png");
+        assertThat(designer.get(drawing + ".svg?revision=1").body()).contains("<svg", "class=\"dimension out\"");
+        assertThat(designer.get(drawing + ".svg?revision=7").statusCode()).isEqualTo(404);
+        HttpResponse<String> picture = designer.get(drawing + ".png?layers=vehicle&width=400");
+        assertThat(picture.statusCode()).isEqualTo(200);
+        assertThat(picture.headers().firstValue("Content-Type")).hasValue("image/png");
+    }
 }

@@ -1,13 +1,9 @@
 package studio.stancebook.catalogue.web;
 
-import io.swagger.v3.oas.annotations.Operation;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -17,9 +13,6 @@ import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.PackageView;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
-import studio.stancebook.drawing.SideViewSvg;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.measure.Subject;
 
@@ -27,25 +20,16 @@ import studio.stancebook.measure.Subject;
 @Controller
 class PackagePage {
 
-    private static final MediaType SVG = new MediaType("image", "svg+xml", StandardCharsets.UTF_8);
-
     private final Catalogue catalogue;
     private final ClassSnapshots snapshots;
     private final StudioMeasures measures;
     private final ValueNames names;
-    private final SideViewSvg drawings;
 
-    PackagePage(
-            Catalogue catalogue,
-            ClassSnapshots snapshots,
-            StudioMeasures measures,
-            ValueNames names,
-            SideViewSvg drawings) {
+    PackagePage(Catalogue catalogue, ClassSnapshots snapshots, StudioMeasures measures, ValueNames names) {
         this.catalogue = catalogue;
         this.snapshots = snapshots;
         this.measures = measures;
         this.names = names;
-        this.drawings = drawings;
     }
 
     @GetMapping("/packages/{id}")
@@ -54,7 +38,7 @@ class PackagePage {
         ClassSnapshot snapshot = snapshots.of(view.segment());
         List<MeasureLine> all = lines(view, snapshot);
         model.addAttribute("it", view);
-        model.addAttribute("drawing", drawing(view));
+        model.addAttribute("drawing", PackageDrawing.of(view));
         model.addAttribute("changed", Written.time(view.changedAt()));
         model.addAttribute("dimensions", DimensionLine.all(view));
         model.addAttribute(
@@ -68,18 +52,6 @@ class PackagePage {
         model.addAttribute("values", names.all(view.dimensions()));
         model.addAttribute("offRoad", OffRoadTable.of(view.dimensions()));
         return "catalogue/package";
-    }
-
-    /** The side view as a file of its own. */
-    @Operation(summary = "The side view of a package as SVG")
-    @GetMapping({"/packages/{id}/drawing.svg", "/api/v1/packages/{id}/drawing.svg"})
-    ResponseEntity<String> drawing(@PathVariable long id) {
-        PackageView view = catalogue.get(id);
-        return ResponseEntity.ok().contentType(SVG).body(drawings.of(drawing(view)));
-    }
-
-    private static SideView drawing(PackageView view) {
-        return SideView.of(view.dimensions(), SideViewOptions.of("side-view", view.title()));
     }
 
     private List<MeasureLine> lines(PackageView view, ClassSnapshot snapshot) {

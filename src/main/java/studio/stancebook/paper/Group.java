@@ -1,0 +1,42 @@
+package studio.stancebook.paper;
+
+import java.util.List;
+
+/**
+ * Marks that belong together.
+ *
+ * @param name as a class in SVG
+ * @param role what it is to a reader who does not see it
+ * @param alternative what a figure shows, in words; empty for other roles
+ */
+public record Group(String name, Role role, String alternative, List<Mark> marks) {
+
+    public Group {
+        alternative = Writable.text(alternative);
+        marks = List.copyOf(marks);
+    }
+
+    public static Group of(String name, Role role, List<Mark> marks) {
+        return new Group(name, role, "", marks);
+    }
+
+    /** What a group of a tagged PDF is, ISO 32000-1, 14.8.4. */
+    public enum Role {
+        /** Not part of what the sheet says: frames, grids. */
+        ARTIFACT("Artifact"),
+        TITLE("H1"),
+        HEADING("H2"),
+        PARAGRAPH("P"),
+        FIGURE("Figure");
+
+        private final String tag;
+
+        Role(String tag) {
+            this.tag = tag;
+        }
+
+        String tag() {
+            return tag;
+        }
+    }
+}

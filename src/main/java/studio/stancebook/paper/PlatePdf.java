@@ -1,0 +1,178 @@
+package studio.stancebook.paper;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import org.apache.pdfbox.util.Matrix;
+
+/** Writes a plate as a PDF of one page of the size of its paper: vectors, selectable text, its face embedded, tagged. */
+public final class PlatePdf {
+
+    static final float POINTS_A_MM = 72 / 25.4f;
+    private static final double ASCENT_EM = 0.76;
+    private static final double DESCENT_EM = 0.22;
+    private static final double MARGIN_EM = 0.14;
+
+    private final Plate plate;
+    private final PDPageContentStream content;
+    private final Faces faces;
+
+    private PlatePdf(Plate plate, PDPageContentStream content, Faces faces) {
+        this.plate = plate;
+        this.content = content;
+        this.faces = faces;
+    }
+
+    /** The whole file. */
+    public static byte[] of(Plate plate) {
+        try (PDDocument document = document(plate)) {
+            ByteArrayOutputStream file = new ByteArrayOutputStream();
+            document.save(file);
+            return file.toByteArray();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private static PDDocument document(Plate plate) throws IOException {
+        PDDocument document = new PDDocument();
+        PDPage page = new PDPage(new PDRectangle(points(plate.widthMm()), points(plate.heightMm())));
+        document.addPage(page);
+        document.getDocumentInformation().setTitle(plate.title());
+        document.getDocumentInformation().setSubject(plate.description());
+        Tags tags = new Tags(page);
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            new PlatePdf(plate, content, new Faces(document)).write(tags);
+        }
+        tags.writeTo(document);
+        return document;
+    }
+
+    private static float points(double mm) {
+        return (float) (mm * POINTS_A_MM);
+    }
+
+    /** From here on one unit is a mm and y runs downwards, as on the plate. */
+    private void write(Tags tags) throws IOException {
+        content.transform(new Matrix(POINTS_A_MM, 0, 0, -POINTS_A_MM, 0, points(plate.heightMm())));
+        content.setLineJoinStyle(BasicStroke.JOIN_ROUND);
+        if (plate.ground() != null) {
+            content.beginMarkedContent(COSName.ARTIFACT);
+            Path all = Path.rectangle(0, 0, plate.widthMm(), plate.heightMm());
+            trace(new Mark.Trace(all, Ink.wash(plate.ground(), 1)));
+            content.endMarkedContent();
+        }
+        for (Group group : plate.groups()) {
+            group(group, tags);
+        }
+    }
+
+    private void group(Group group, Tags tags) throws IOException {
+        if (group.role() == Group.Role.ARTIFACT) {
+            content.beginMarkedContent(COSName.ARTIFACT);
+        } else {
+            content.beginMarkedContent(COSName.getPDFName(group.role().tag()), tags.add(group));
+        }
+        for (Mark mark : group.marks()) {
+            if (mark instanceof Mark.Trace trace) {
+                trace(trace);
+            } else if (mark instanceof Mark.Writing writing) {
+                writing(writing);
+            }
+        }
+        content.endMarkedContent();
+    }
+
+    private void trace(Mark.Trace trace) throws IOException {
+        Ink ink = trace.ink();
+        content.saveGraphicsState();
+        if (ink.fill() != null) {
+            content.setNonStrokingColor(Color.decode(ink.fill()));
+            if (ink.fillOpacity() < 1) {
+                PDExtendedGraphicsState state = new PDExtendedGraphicsState();
+                state.setNonStrokingAlphaConstant((float) ink.fillOpacity());
+                content.setGraphicsStateParameters(state);
+            }
+        }
+        if (ink.stroke() != null) {
+            content.setStrokingColor(Color.decode(ink.stroke()));
+            content.setLineWidth((float) ink.widthMm());
+            content.setLineDashPattern(dashes(ink), 0);
+        }
+        for (Step step : trace.path().steps()) {
+            add(step);
+        }
+        paint(ink);
+        content.restoreGraphicsState();
+    }
+
+    private static float[] dashes(Ink ink) {
+        float[] lengths = new float[ink.dashesMm().size()];
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = ink.dashesMm().get(i).floatValue();
+        }
+        return lengths;
+    }
+
+    private void add(Step step) throws IOException {
+        if (step instanceof Step.Move move) {
+            content.moveTo((float) move.x(), (float) move.y());
+        } else if (step instanceof Step.Line line) {
+            content.lineTo((float) line.x(), (float) line.y());
+        } else if (step instanceof Step.Curve c) {
+            content.curveTo(
+                    (float) c.x1(), (float) c.y1(), (float) c.x2(), (float) c.y2(), (float) c.x(), (float) c.y());
+        } else {
+            content.closePath();
+        }
+    }
+
+    private void paint(Ink ink) throws IOException {
+        if (ink.fill() != null && ink.stroke() != null) {
+            content.fillAndStroke();
+        } else if (ink.fill() != null) {
+            content.fill();
+        } else {
+            content.stroke();
+        }
+    }
+
+    private void writing(Mark.Writing writing) throws IOException {
+        String text = faces.known(writing);
+        double width = faces.widthMm(writing, text);
+        double left = writing.xMm()
+                - switch (writing.anchor()) {
+                    case START -> 0;
+                    case MIDDLE -> width / 2;
+                    case END -> width;
+                };
+        if (writing.ground() != null) {
+            clear(writing, left, width, writing.ground());
+        }
+        content.beginText();
+        content.setNonStrokingColor(Color.decode(writing.colour()));
+        content.setFont(faces.of(writing), (float) writing.sizeMm());
+        content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) writing.yMm()));
+        content.showText(text);
+        content.endText();
+    }
+
+    /** Paper knows no outline of letters behind themselves: the lines behind the words are covered. */
+    private void clear(Mark.Writing writing, double left, double width, String colour) throws IOException {
+        double em = writing.sizeMm();
+        Path box = Path.rectangle(
+                left - MARGIN_EM * em,
+                writing.yMm() - ASCENT_EM * em,
+                width + 2 * MARGIN_EM * em,
+                (ASCENT_EM + DESCENT_EM) * em);
+        trace(new Mark.Trace(box, Ink.wash(colour, 1)));
+    }
+}

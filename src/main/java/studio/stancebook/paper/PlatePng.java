@@ -1,0 +1,52 @@
+package studio.stancebook.paper;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.concurrent.Semaphore;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+
+/** Writes a plate as a picture of dots, the same as its PDF shows. */
+public final class PlatePng {
+
+    /** Narrowest picture, px. */
+    public static final int LEAST_WIDTH_PX = 320;
+
+    /** Widest picture, px. */
+    public static final int MOST_WIDTH_PX = 4096;
+
+    /** A picture of the greatest size takes some 50 MB while it is made. */
+    private static final Semaphore TURNS = new Semaphore(2);
+
+    private PlatePng() {}
+
+    /**
+     * The whole file.
+     *
+     * @param widthPx from {@value #LEAST_WIDTH_PX} to {@value #MOST_WIDTH_PX}
+     * @throws IllegalArgumentException if the width is another
+     */
+    public static byte[] of(Plate plate, int widthPx) {
+        if (widthPx < LEAST_WIDTH_PX || widthPx > MOST_WIDTH_PX) {
+            throw new IllegalArgumentException(
+                    "A picture is " + LEAST_WIDTH_PX + " to " + MOST_WIDTH_PX + " px wide, not " + widthPx);
+        }
+        TURNS.acquireUninterruptibly();
+        try (PDDocument document = Loader.loadPDF(PlatePdf.of(plate))) {
+            float pointsWide = document.getPage(0).getMediaBox().getWidth();
+            BufferedImage image = new PDFRenderer(document).renderImage(0, widthPx / pointsWide, ImageType.RGB);
+            ByteArrayOutputStream file = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", file);
+            return file.toByteArray();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        } finally {
+            TURNS.release();
+        }
+    }
+}

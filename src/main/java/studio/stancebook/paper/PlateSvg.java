@@ -1,0 +1,157 @@
+package studio.stancebook.paper;
+
+import java.io.StringWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import studio.stancebook.quantity.NumberText;
+
+/** Writes a plate as an SVG file of the size of its paper, one unit a mm, that needs nothing else. */
+public final class PlateSvg {
+
+    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+    private static final int DECIMALS = 3;
+
+    private final XMLStreamWriter xml;
+
+    private PlateSvg(XMLStreamWriter xml) {
+        this.xml = xml;
+    }
+
+    /** The plate as an XML document, the same under every locale. */
+    public static String of(Plate plate) {
+        StringWriter text = new StringWriter();
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(text);
+            new PlateSvg(xml).document(plate);
+            xml.close();
+        } catch (XMLStreamException impossible) {
+            throw new IllegalStateException("A string cannot be written to", impossible);
+        }
+        return text.toString();
+    }
+
+    private void document(Plate plate) throws XMLStreamException {
+        xml.writeStartDocument("UTF-8", "1.0");
+        xml.writeStartElement("svg");
+        xml.writeDefaultNamespace(NAMESPACE);
+        attribute("width", number(plate.widthMm()) + "mm");
+        attribute("height", number(plate.heightMm()) + "mm");
+        attribute("viewBox", "0 0 " + number(plate.widthMm()) + " " + number(plate.heightMm()));
+        attribute("role", "img");
+        attribute("aria-labelledby", "title desc");
+        attribute("font-family", "Overpass, Helvetica, Arial, sans-serif");
+        attribute("fill", "none");
+        attribute("stroke-linejoin", "round");
+        words("title", plate.title());
+        words("desc", plate.description());
+        if (plate.ground() != null) {
+            Path all = Path.rectangle(0, 0, plate.widthMm(), plate.heightMm());
+            trace(new Mark.Trace(all, Ink.wash(plate.ground(), 1)));
+        }
+        for (Group group : plate.groups()) {
+            group(group);
+        }
+        xml.writeEndElement();
+        xml.writeEndDocument();
+    }
+
+    private void words(String element, String text) throws XMLStreamException {
+        xml.writeStartElement(element);
+        attribute("id", element);
+        xml.writeCharacters(text);
+        xml.writeEndElement();
+    }
+
+    private void group(Group group) throws XMLStreamException {
+        xml.writeStartElement("g");
+        attribute("class", group.name());
+        for (Mark mark : group.marks()) {
+            if (mark instanceof Mark.Trace trace) {
+                trace(trace);
+            } else if (mark instanceof Mark.Writing writing) {
+                writing(writing);
+            }
+        }
+        xml.writeEndElement();
+    }
+
+    private void trace(Mark.Trace trace) throws XMLStreamException {
+        Ink ink = trace.ink();
+        xml.writeEmptyElement("path");
+        if (ink.stroke() != null) {
+            attribute("stroke", ink.stroke());
+            attribute("stroke-width", number(ink.widthMm()));
+            if (!ink.dashesMm().isEmpty()) {
+                attribute("stroke-dasharray", dashes(ink.dashesMm()));
+            }
+        }
+        if (ink.fill() != null) {
+            attribute("fill", ink.fill());
+            if (ink.fillOpacity() < 1) {
+                attribute("fill-opacity", number(ink.fillOpacity()));
+            }
+        }
+        attribute("d", data(trace.path()));
+    }
+
+    private static String dashes(List<Double> lengths) {
+        return lengths.stream().map(PlateSvg::number).collect(Collectors.joining(" "));
+    }
+
+    private void writing(Mark.Writing writing) throws XMLStreamException {
+        xml.writeStartElement("text");
+        attribute("x", number(writing.xMm()));
+        attribute("y", number(writing.yMm()));
+        attribute("font-size", number(writing.sizeMm()));
+        attribute("text-anchor", writing.anchor().key());
+        attribute("fill", writing.colour());
+        if (writing.strong()) {
+            attribute("font-weight", "600");
+        }
+        if (writing.ground() != null) {
+            attribute("stroke", writing.ground());
+            attribute("stroke-width", number(0.22 * writing.sizeMm()));
+            attribute("paint-order", "stroke");
+        }
+        xml.writeCharacters(writing.text());
+        xml.writeEndElement();
+    }
+
+    private void attribute(String name, String value) throws XMLStreamException {
+        xml.writeAttribute(name, value);
+    }
+
+    private static String data(Path path) {
+        StringBuilder d = new StringBuilder();
+        path.steps().forEach(step -> add(d, step));
+        return d.toString();
+    }
+
+    private static void add(StringBuilder d, Step step) {
+        if (step instanceof Step.Move move) {
+            add(d, 'M', move.x(), move.y());
+        } else if (step instanceof Step.Line line) {
+            add(d, 'L', line.x(), line.y());
+        } else if (step instanceof Step.Curve c) {
+            add(d, 'C', c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
+        } else {
+            d.append('Z');
+        }
+    }
+
+    private static void add(StringBuilder d, char command, double... numbers) {
+        char before = command;
+        d.append(command);
+        for (double one : numbers) {
+            d.append(before == command ? "" : " ").append(number(one));
+            before = ' ';
+        }
+    }
+
+    private static String number(double value) {
+        return NumberText.plain(value, DECIMALS);
+    }
+}

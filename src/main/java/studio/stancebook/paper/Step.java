@@ -1,0 +1,37 @@
+package studio.stancebook.paper;
+
+/** One step of a path: where the pen goes next, mm, y downwards. */
+public sealed interface Step {
+
+    /** Lifted. */
+    record Move(double x, double y) implements Step {}
+
+    /** In a straight line. */
+    record Line(double x, double y) implements Step {}
+
+    /** Along a cubic Bézier curve with two control points. */
+    record Curve(double x1, double y1, double x2, double y2, double x, double y) implements Step {}
+
+    /** Back to where it last began. */
+    record Close() implements Step {}
+
+    /** This step with every coordinate times {@code factor}, then shifted. */
+    default Step placed(double factor, double dx, double dy) {
+        if (this instanceof Move move) {
+            return new Move(move.x * factor + dx, move.y * factor + dy);
+        }
+        if (this instanceof Line line) {
+            return new Line(line.x * factor + dx, line.y * factor + dy);
+        }
+        if (this instanceof Curve c) {
+            return new Curve(
+                    c.x1 * factor + dx,
+                    c.y1 * factor + dy,
+                    c.x2 * factor + dx,
+                    c.y2 * factor + dy,
+                    c.x * factor + dx,
+                    c.y * factor + dy);
+        }
+        return this;
+    }
+}

@@ -1,0 +1,74 @@
+package studio.stancebook.proposal.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.drawing.FileChoice;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.SideViewPng;
+import studio.stancebook.drawing.SideViewSvg;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.RevisionView;
+
+/** The side view of a proposal as a file of its own, with what is outside its band in red. */
+@Controller
+class ProposalDrawing {
+
+    private static final MediaType SVG = new MediaType("image", "svg+xml", StandardCharsets.UTF_8);
+
+    private final Proposals proposals;
+    private final ProposalPictures pictures;
+    private final SideViewSvg drawings;
+
+    ProposalDrawing(Proposals proposals, ProposalPictures pictures, SideViewSvg drawings) {
+        this.proposals = proposals;
+        this.pictures = pictures;
+        this.drawings = drawings;
+    }
+
+    /**
+     * @param revision the newest when none is named
+     * @param layers rulers, wedges, dimensions, ghosts; all when none is named, none but the vehicle for {@code vehicle}
+     */
+    @Operation(summary = "The side view of a proposal as SVG")
+    @GetMapping({"/proposals/{id}/drawing.svg", "/api/v1/proposals/{id}/drawing.svg"})
+    ResponseEntity<String> svg(
+            @PathVariable long id,
+            @RequestParam(required = false) @Nullable Integer revision,
+            @RequestParam(required = false) @Nullable List<String> layers,
+            @RequestParam(required = false) @Nullable Integer width,
+            @AuthenticationPrincipal SignedIn who) {
+        FileChoice choice = FileChoice.of(layers, width);
+        return ResponseEntity.ok().contentType(SVG).body(drawings.of(sideView(id, revision, who), choice));
+    }
+
+    @Operation(summary = "The side view of a proposal as PNG")
+    @GetMapping({"/proposals/{id}/drawing.png", "/api/v1/proposals/{id}/drawing.png"})
+    ResponseEntity<byte[]> png(
+            @PathVariable long id,
+            @RequestParam(required = false) @Nullable Integer revision,
+            @RequestParam(required = false) @Nullable List<String> layers,
+            @RequestParam(required = false) @Nullable Integer width,
+            @AuthenticationPrincipal SignedIn who) {
+        FileChoice choice = FileChoice.of(layers, width);
+        return ResponseEntity.ok()
+                .contentType(MediaType.IMAGE_PNG)
+                .body(SideViewPng.of(sideView(id, revision, who), choice));
+    }
+
+    private SideView sideView(long id, @Nullable Integer revision, SignedIn who) {
+        ProposalView proposal = proposals.get(id, who);
+        RevisionView shown = revision == null ? proposal.newest() : proposals.revision(id, revision, who);
+        return pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment());
+    }
+}

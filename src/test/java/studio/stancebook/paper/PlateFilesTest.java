@@ -1,0 +1,124 @@
+package studio.stancebook.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+
+class PlateFilesTest {
+
+    private static final String TITLE = "Größe <5 & \u0000 \"Žluťoučký\" 車";
+
+    private final Locale before = Locale.getDefault();
+
+    private static final Plate PLATE = new Plate(
+            TITLE,
+            "A square of 100.5 mm",
+            210,
+            148,
+            null,
+            List.of(
+                    new Group(
+                            "square",
+                            Group.Role.FIGURE,
+                            "A square",
+                            List.of(new Mark.Trace(
+                                    Path.rectangle(20, 20, 100.5, 100.5), Ink.line("#ff0000", 1, 3.5, 1.25)))),
+                    Group.of(
+                            "title",
+                            Group.Role.TITLE,
+                            List.of(new Mark.Writing(20, 140, Anchor.START, 5, true, "#000000", "#ffffff", TITLE)))));
+
+    @AfterEach
+    void restoreTheLocale() {
+        Locale.setDefault(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "ar-EG", "en-US"})
+    void svgIsValidXmlOfTheSizeOfThePaperUnderAnyLocale(String locale) throws Exception {
+        Locale.setDefault(Locale.forLanguageTag(locale));
+
+        String svg = PlateSvg.of(PLATE);
+
+        Document document = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        assertThat(document.getDocumentElement().getAttribute("width")).isEqualTo("210mm");
+        assertThat(document.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 210 148");
+        assertThat(document.getElementsByTagName("title").item(0).getTextContent())
+                .isEqualTo("Größe <5 &  \"Žluťoučký\" 車");
+        assertThat(svg).contains("d=\"M20 20L120.5 20L120.5 120.5L20 120.5Z\"", "stroke-dasharray=\"3.5 1.25\"");
+    }
+
+    @Test
+    void pdfHasThePaperItsFaceEmbeddedAndTextToSelect() throws Exception {
+        Locale.setDefault(Locale.GERMANY);
+        try (PDDocument document = Loader.loadPDF(PlatePdf.of(PLATE))) {
+            PDRectangle paper = document.getPage(0).getMediaBox();
+            assertThat(paper.getWidth()).isCloseTo(210 * 72 / 25.4f, within(0.01f));
+            assertThat(paper.getHeight()).isCloseTo(148 * 72 / 25.4f, within(0.01f));
+            assertThat(new PDFTextStripper().getText(document).strip())
+                    .as("what the face has not is a question mark")
+                    .isEqualTo("Größe <5 &  \"Žluťoučký\" ?");
+            for (COSName name : document.getPage(0).getResources().getFontNames()) {
+                assertThat(document.getPage(0).getResources().getFont(name).isEmbedded())
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void pdfIsTaggedInReadingOrder() throws Exception {
+        try (PDDocument document = Loader.loadPDF(PlatePdf.of(PLATE))) {
+            PDStructureElement whole = (PDStructureElement) document.getDocumentCatalog()
+                    .getStructureTreeRoot()
+                    .getKids()
+                    .get(0);
+            List<PDStructureElement> parts =
+                    whole.getKids().stream().map(PDStructureElement.class::cast).toList();
+            assertThat(parts).extracting(PDStructureElement::getStructureType).containsExactly("Figure", "H1");
+            assertThat(parts.get(0).getAlternateDescription()).isEqualTo("A square");
+            assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+            assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+        }
+    }
+
+    @Test
+    void pngShowsTheSameAsThePdf() throws Exception {
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(PlatePng.of(PLATE, 840)));
+
+        assertThat(image.getWidth()).isEqualTo(840);
+        assertThat(image.getHeight()).isBetween(591, 593);
+        assertThat(image.getRGB(20 * 4, 20 * 4 + 4) & 0xffffff)
+                .as("the red line")
+                .isEqualTo(0xff0000);
+        assertThat(image.getRGB(70 * 4, 70 * 4) & 0xffffff).as("inside").isEqualTo(0xffffff);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {319, 4097, 0, -5})
+    void pngHasAWidthThatTheServerCanBear(int width) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlatePng.of(PLATE, width))
+                .withMessageContaining(String.valueOf(width));
+    }
+}
