@@ -70,9 +70,9 @@ final class StudioProcess {
         return waitForEnd(Duration.ofMinutes(1));
     }
 
-    /** SIGTERM, without waiting. */
+    /** SIGTERM, without waiting; what the process still has to say is heard. */
     void askToEnd() {
-        process.destroy();
+        process.toHandle().destroy();
     }
 
     Ended waitForEnd(Duration longest) {
