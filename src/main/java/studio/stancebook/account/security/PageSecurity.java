@@ -4,6 +4,7 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -12,6 +13,7 @@ import org.springframework.security.config.annotation.method.configuration.Enabl
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.config.annotation.web.configurers.FormLoginConfigurer;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -19,6 +21,8 @@ import org.springframework.security.web.authentication.ForwardAuthenticationFail
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.SignInDeeds;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.session.SignIns;
 
@@ -46,12 +50,15 @@ class PageSecurity {
 
     @Bean
     @Order(2)
-    SecurityFilterChain pages(HttpSecurity http, PasswordSignIn byPassword, Staff staff, SignIns signIns) {
+    SecurityFilterChain pages(
+            HttpSecurity http, PasswordSignIn byPassword, Staff staff, SignIns signIns, SignInDeeds deeds) {
         return http.authenticationProvider(byPassword)
                 .csrf(csrf -> csrf.csrfTokenRepository(formTokens()))
                 .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
                 .formLogin(form -> signIn(form, signIns))
-                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?left"))
+                .logout(out -> out.logoutUrl("/sign-out")
+                        .addLogoutHandler((request, response, who) -> leave(who, deeds))
+                        .logoutSuccessUrl("/sign-in?left"))
                 .requestCache(cache -> cache.requestCache(new WantedPages(PART_OF_PAGE)))
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
                                 new SignInInstead("/sign-in"), PART_OF_PAGE)
@@ -77,8 +84,14 @@ class PageSecurity {
         form.loginPage("/sign-in")
                 .usernameParameter("email")
                 .passwordParameter("password")
-                .successHandler(new WorkingDay(new WantedPages(PART_OF_PAGE), signIns::mark))
+                .successHandler(new WorkingDay(new WantedPages(PART_OF_PAGE), signIns::begin))
                 .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
+    }
+
+    private static void leave(@Nullable Authentication authentication, SignInDeeds deeds) {
+        if (authentication != null && authentication.getPrincipal() instanceof SignedIn who) {
+            deeds.ended(who);
+        }
     }
 
     /** Leaves the reason for the error page, which has other words for a form without its token. */

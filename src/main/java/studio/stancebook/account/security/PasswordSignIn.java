@@ -10,6 +10,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.SignInDeeds;
 
 /**
  * Recognises a person by address and password.
@@ -21,10 +22,12 @@ import studio.stancebook.account.SignedIn;
 class PasswordSignIn extends DaoAuthenticationProvider {
 
     private final Attempts attempts;
+    private final SignInDeeds deeds;
 
-    PasswordSignIn(PersonLookup people, PasswordEncoder passwords, Attempts attempts) {
+    PasswordSignIn(PersonLookup people, PasswordEncoder passwords, Attempts attempts, SignInDeeds deeds) {
         super(people);
         this.attempts = attempts;
+        this.deeds = deeds;
         setPasswordEncoder(passwords);
         setUserDetailsPasswordService(people);
         setPreAuthenticationChecks(person -> {});
@@ -41,6 +44,7 @@ class PasswordSignIn extends DaoAuthenticationProvider {
             return proven;
         } catch (AuthenticationException refused) {
             attempts.failed(claim.getName(), machine);
+            deeds.refused(claim.getName(), machine);
             throw new BadCredentialsException("Address and password do not match anyone who may sign in here.");
         }
     }

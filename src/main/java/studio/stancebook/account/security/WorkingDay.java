@@ -6,10 +6,13 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URI;
 import java.time.Duration;
-import java.util.function.Consumer;
+import java.util.Objects;
+import java.util.function.BiConsumer;
 import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
 import org.springframework.security.web.savedrequest.RequestCache;
+import studio.stancebook.account.SignedIn;
 
 /**
  * Keeps a signed-in person's session for a working day without a request, so that a form left over lunch is not lost;
@@ -19,10 +22,10 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
 
     static final Duration LENGTH = Duration.ofHours(8);
 
-    private final Consumer<HttpServletRequest> mark;
+    private final BiConsumer<SignedIn, HttpServletRequest> begin;
 
-    WorkingDay(RequestCache wantedPages, Consumer<HttpServletRequest> mark) {
-        this.mark = mark;
+    WorkingDay(RequestCache wantedPages, BiConsumer<SignedIn, HttpServletRequest> begin) {
+        this.begin = begin;
         setRequestCache(wantedPages);
         setRedirectStrategy((request, response, url) -> response.sendRedirect(onThisServer(url)));
     }
@@ -32,8 +35,19 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
             HttpServletRequest request, HttpServletResponse response, Authentication authentication)
             throws ServletException, IOException {
         request.getSession().setMaxInactiveInterval((int) LENGTH.toSeconds());
-        mark.accept(request);
+        begin(request, authentication);
         super.onAuthenticationSuccess(request, response, authentication);
+    }
+
+    /** What cannot be recorded does not begin. */
+    private void begin(HttpServletRequest request, Authentication authentication) {
+        try {
+            begin.accept((SignedIn) Objects.requireNonNull(authentication.getPrincipal()), request);
+        } catch (RuntimeException failure) {
+            request.getSession().invalidate();
+            SecurityContextHolder.clearContext();
+            throw failure;
+        }
     }
 
     /** Path and query alone: the wanted page is kept in a cookie, and no cookie is to lead to another server. */

@@ -13,6 +13,7 @@ import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.Session;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.SignInDeeds;
 import studio.stancebook.problem.NotFound;
 
 /** Where people are signed in by page, and how that ends; tokens are apart from this. */
@@ -21,16 +22,19 @@ public class SignIns {
 
     private final FindByIndexNameSessionRepository<? extends Session> sessions;
     private final Clock clock;
+    private final SignInDeeds deeds;
 
-    SignIns(FindByIndexNameSessionRepository<? extends Session> sessions, Clock clock) {
+    SignIns(FindByIndexNameSessionRepository<? extends Session> sessions, Clock clock, SignInDeeds deeds) {
         this.sessions = sessions;
         this.clock = clock;
+        this.deeds = deeds;
     }
 
-    /** Notes in the session of a request that somebody signed in by it. */
-    public void mark(HttpServletRequest request) {
+    /** Notes in the session of a request that somebody signed in by it, and tells so. */
+    public void begin(SignedIn who, HttpServletRequest request) {
         String machine = Machine.words(request.getHeader(HttpHeaders.USER_AGENT));
         request.getSession().setAttribute(SignInMark.ATTRIBUTE, new SignInMark(machine, clock.instant()));
+        deeds.begun(who, machine, request.getRemoteAddr());
     }
 
     /** Where a person is signed in, the place used last first. */
@@ -50,11 +54,13 @@ public class SignIns {
                 .filter(open -> key(open).equals(key))
                 .findFirst()
                 .orElseThrow(() -> new NotFound("sign-in", key));
+        deeds.endedElsewhere(personId, read(session, false).machine());
         sessions.deleteById(session.getId());
     }
 
     /** Signs a person out everywhere. */
     public void endAll(long personId) {
+        deeds.endedEverywhere(personId);
         open(personId).forEach(session -> sessions.deleteById(session.getId()));
     }
 

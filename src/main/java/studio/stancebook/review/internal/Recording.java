@@ -14,6 +14,7 @@ import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.springframework.web.context.request.RequestContextHolder;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.review.ActivityLine;
@@ -28,8 +29,11 @@ import studio.stancebook.review.Change;
 @Component
 class Recording implements InitializingBean {
 
-    /** Stands for a person where nobody is signed in. */
+    /** Stands for a person where no request is under way. */
     static final String SERVER = "the server itself";
+
+    /** Stands for whoever sent a request without being signed in, such as one to sign in. */
+    static final String STRANGER = "nobody signed in";
 
     private final StoredLines lines;
     private final EntityManager entities;
@@ -64,6 +68,10 @@ class Recording implements InitializingBean {
         });
     }
 
+    private static String nobody() {
+        return RequestContextHolder.getRequestAttributes() == null ? SERVER : STRANGER;
+    }
+
     private void append(Deed deed) {
         List<Change> changes = Differences.of(deed);
         Optional<SignedIn> who = SignedIn.current();
@@ -72,7 +80,7 @@ class Recording implements InitializingBean {
                 head.lineCount() + 1,
                 clock.instant().truncatedTo(ChronoUnit.MICROS),
                 who.map(SignedIn::personId).orElse(null),
-                Written.words(who.map(SignedIn::name).orElse(SERVER), 100),
+                Written.words(who.map(SignedIn::name).orElseGet(Recording::nobody), 100),
                 Written.words(deed.action(), 40),
                 Written.words(deed.kind(), 40),
                 Written.words(deed.subject(), 200),
