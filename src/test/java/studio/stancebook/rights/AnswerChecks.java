@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /** What holds for every answer of the server, whoever asked for whatever. */
-final class AnswerChecks {
+public final class AnswerChecks {
 
     private static final Map<String, String> ALWAYS = Map.of(
             "X-Content-Type-Options", "nosniff",
@@ -61,7 +61,7 @@ final class AnswerChecks {
     }
 
     /** What an answer lets out that is nobody's business. */
-    static List<String> inside(String body) {
+    public static List<String> inside(String body) {
         return INSIDE.matcher(body).results().map(found -> found.group()).toList();
     }
 

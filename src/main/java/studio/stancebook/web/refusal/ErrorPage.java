@@ -2,6 +2,7 @@ package studio.stancebook.web.refusal;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.webmvc.error.ErrorController;
@@ -25,7 +26,8 @@ class ErrorPage implements ErrorController {
     }
 
     @RequestMapping("${spring.web.error.path:/error}")
-    Object show(HttpServletRequest request) {
+    Object show(HttpServletRequest request, HttpServletResponse response) {
+        BareHeaders.addIfMissing(response, ProblemRendering.isForApi(request));
         return rendering.render(ofStore(request).orElseGet(() -> problem(request)), request);
     }
 

@@ -8,6 +8,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.AnnotationUtils;
 import org.springframework.core.annotation.Order;
+import org.springframework.dao.InvalidDataAccessApiUsageException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
@@ -34,6 +35,8 @@ class LastAdvice {
             super("An answer broke off", cause);
         }
     }
+
+    private static final String SORT = "sort";
 
     private final ProblemRendering rendering;
     private final StoreRefusals store;
@@ -66,7 +69,15 @@ class LastAdvice {
         if (ofStore.isPresent()) {
             return rendering.render(Problem.of(ofStore.get()), request);
         }
+        if (exception instanceof InvalidDataAccessApiUsageException && request.getParameter(SORT) != null) {
+            return rendering.render(Problem.ofField(ProblemType.MALFORMED, SORT, notSortable(request)), request);
+        }
         LOG.error("{} {} failed", request.getMethod(), request.getRequestURI(), exception);
         return rendering.render(Statuses.problem(ProblemType.INTERNAL.status(), HttpHeaders.EMPTY), request);
+    }
+
+    /** The database layer was handed an order that the list has no column for. */
+    private static String notSortable(HttpServletRequest request) {
+        return "The list cannot be sorted by \"" + Words.shown(request.getParameter(SORT)) + "\".";
     }
 }

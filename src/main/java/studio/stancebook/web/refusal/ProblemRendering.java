@@ -38,7 +38,8 @@ class ProblemRendering {
         return new ModelAndView("error", model, HttpStatusCode.valueOf(problem.status()));
     }
 
-    private static boolean isForApi(HttpServletRequest request) {
+    /** Whether a program asks, by the address that was asked for first. */
+    static boolean isForApi(HttpServletRequest request) {
         Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
         String path = failed instanceof String uri ? uri : request.getRequestURI();
         return path.startsWith(request.getContextPath() + API);

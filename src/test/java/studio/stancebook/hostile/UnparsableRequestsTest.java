@@ -1,0 +1,69 @@
+package studio.stancebook.hostile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.core.env.Environment;
+import studio.stancebook.StudioTest;
+import studio.stancebook.rights.AnswerChecks;
+
+/** Bytes that are no request, or one that nothing behind the container ever sees. */
+@StudioTest
+class UnparsableRequestsTest {
+
+    private static final String REST = " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
+
+    @Autowired
+    Environment environment;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "GET /api/v1/pack{ages" + REST,
+                "GET /proposals|x" + REST,
+                "GET /api/v1/packages HTTP/9.9\r\nHost: localhost\r\n\r\n",
+                "GET /api/v1/packages HTTP/1.1\r\nHost: a b\r\n\r\n",
+                "GET /api/v1/packages HTTP/1.1\r\n\r\n",
+                "G\u0001T /" + REST,
+                "POST /api/v1/packages HTTP/1.1\r\nHost: localhost\r\nContent-Length: x\r\n\r\n",
+                "GET /api/v1/packages%2F1" + REST,
+                "GET /api/v1/packages%00" + REST,
+                "GET /api/v1/packages;a=b" + REST,
+                "GET /api/v1//packages" + REST,
+                "GET /packages%2e%2e%2f" + REST,
+                "GET /packages;a=b" + REST,
+                "TRACE /packages" + REST,
+                "garbage\r\n\r\n"
+            })
+    void areRefusedInWordsOfOurs(String bytes) throws IOException {
+        String answer = exchange(bytes);
+
+        assertThat(answer).startsWith("HTTP/1.1 ");
+        assertThat(Integer.parseInt(answer.substring(9, 12)))
+                .isBetween(400, 505)
+                .isNotEqualTo(500);
+        assertThat(AnswerChecks.inside(answer)).isEmpty();
+        assertThat(answer)
+                .doesNotContainIgnoringCase("tomcat")
+                .doesNotContain("Tahoma")
+                .contains("X-Content-Type-Options: nosniff")
+                .contains("Content-Security-Policy: default-src 'none'")
+                .contains(bytes.contains(" /packages") ? "text/html" : "application/problem+json");
+    }
+
+    private String exchange(String bytes) throws IOException {
+        int port = environment.getRequiredProperty("local.server.port", Integer.class);
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            socket.setSoTimeout(10_000);
+            socket.getOutputStream().write(bytes.getBytes(StandardCharsets.ISO_8859_1));
+            socket.shutdownOutput();
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
