@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.internal.PackageReading;
 import studio.stancebook.catalogue.internal.PackageSearch;
 import studio.stancebook.catalogue.internal.PackageWriting;
@@ -15,7 +16,12 @@ import studio.stancebook.catalogue.internal.QuerySettling;
 import studio.stancebook.catalogue.internal.SettingAside;
 import studio.stancebook.problem.ExpectedVersion;
 
-/** The benchmark packages of the studio; who may change them is the caller's to check. */
+/**
+ * The benchmark packages of the studio; who may change them is the caller's to check.
+ *
+ * <p>Whoever changes a package is given it as that change left it: it is read in the transaction of the change, for afterwards
+ * it may be somebody else's.
+ */
 @Component
 public class Catalogue {
 
@@ -45,6 +51,7 @@ public class Catalogue {
      * @throws UnknownSegment if there is no such segment
      * @throws DuplicatePackage if the segment has a package of this name and year
      */
+    @Transactional
     public PackageView add(PackageDraft draft, String by) {
         return reading.get(writing.add(draft, by));
     }
@@ -84,6 +91,7 @@ public class Catalogue {
      * @throws UnknownSegment if there is no such segment
      * @throws DuplicatePackage if the segment has another package of this name and year
      */
+    @Transactional
     public PackageView change(long id, ExpectedVersion expected, PackageDraft draft, String by) {
         writing.change(id, expected, draft, by);
         return reading.get(id);
@@ -95,6 +103,7 @@ public class Catalogue {
      * @throws UnknownPackage if there is none of this id
      * @throws studio.stancebook.problem.Stale if it was changed since
      */
+    @Transactional
     public void delete(long id, ExpectedVersion expected) {
         writing.delete(id, expected);
     }
@@ -145,6 +154,7 @@ public class Catalogue {
      * @param reason 1 to 500 characters
      * @throws UnknownPackage if there is none of this id
      */
+    @Transactional
     public PackageView setAside(long id, String reason, String by) {
         settingAside.setAside(id, null, reason, by);
         return reading.get(id);
@@ -155,12 +165,14 @@ public class Catalogue {
      *
      * @throws studio.stancebook.problem.Stale if it was changed since
      */
+    @Transactional
     public PackageView setAside(long id, ExpectedVersion expected, String reason, String by) {
         settingAside.setAside(id, expected, reason, by);
         return reading.get(id);
     }
 
     /** Takes a package back into its class. */
+    @Transactional
     public PackageView takeBack(long id, ExpectedVersion expected, String by) {
         settingAside.takeBack(id, expected, by);
         return reading.get(id);
@@ -172,6 +184,7 @@ public class Catalogue {
      *
      * @param key of a measure, or of a dimension, landmark, polyline or tyre that is recorded
      */
+    @Transactional
     public PackageView setValueAside(long id, String key, String reason, String by) {
         settingAside.setValueAside(id, null, key, reason, by);
         return reading.get(id);
@@ -182,12 +195,14 @@ public class Catalogue {
      *
      * @throws studio.stancebook.problem.Stale if it was changed since
      */
+    @Transactional
     public PackageView setValueAside(long id, ExpectedVersion expected, String key, String reason, String by) {
         settingAside.setValueAside(id, expected, key, reason, by);
         return reading.get(id);
     }
 
     /** Takes one value of a package back into its class. */
+    @Transactional
     public PackageView takeValueBack(long id, ExpectedVersion expected, String key, String by) {
         settingAside.takeValueBack(id, expected, key, by);
         return reading.get(id);
@@ -198,12 +213,14 @@ public class Catalogue {
      *
      * @param answer may be empty
      */
+    @Transactional
     public PackageView settle(long id, long query, String answer, String by) {
         queries.settle(id, query, answer, by);
         return reading.get(id);
     }
 
     /** Opens a settled query again. */
+    @Transactional
     public PackageView reopen(long id, long query) {
         queries.reopen(id, query);
         return reading.get(id);
