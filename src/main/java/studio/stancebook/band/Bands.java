@@ -17,6 +17,7 @@ import studio.stancebook.band.internal.BandComputer;
 import studio.stancebook.band.internal.BandDeeds;
 import studio.stancebook.band.internal.StoredBand;
 import studio.stancebook.band.internal.StoredBands;
+import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.ExpectedVersion;
@@ -79,6 +80,23 @@ public class Bands {
         Map<String, Band> current = new LinkedHashMap<>();
         newest(segment).stream().filter(Band::inForce).forEach(band -> current.put(band.measure(), band));
         return current;
+    }
+
+    /** The bands of one measure that are in force in some segments, by key of the segment. */
+    @Transactional(readOnly = true)
+    public Map<String, Band> across(List<SegmentName> names, String measure) {
+        Map<Long, StoredBand> newest = stored
+                .newestOf(measures.current().get(measure).key())
+                .stream()
+                .collect(Collectors.toMap(StoredBand::segmentId, Function.identity()));
+        Map<String, Band> across = new LinkedHashMap<>();
+        for (SegmentName segment : names) {
+            Optional.ofNullable(newest.get(segment.id()))
+                    .map(band -> band.band(segment.key()))
+                    .filter(Band::inForce)
+                    .ifPresent(band -> across.put(segment.key(), band));
+        }
+        return across;
     }
 
     /** What an assessment in this segment takes. */

@@ -97,6 +97,23 @@ public final class ClassSnapshot {
         return ticks;
     }
 
+    /** The packages that have values of both measures, in ascending order of their ids. */
+    public List<Pair> pairs(String x, String y) {
+        OptionalInt placeX = layout.place(x);
+        OptionalInt placeY = layout.place(y);
+        List<Pair> pairs = new ArrayList<>();
+        if (placeX.isPresent() && placeY.isPresent()) {
+            rows.forEach((block, row) -> {
+                double valueX = block.value(row, placeX.getAsInt());
+                double valueY = block.value(row, placeY.getAsInt());
+                if (!Double.isNaN(valueX) && !Double.isNaN(valueY)) {
+                    pairs.add(new Pair(block.id(row), block.name(row), valueX, valueY));
+                }
+            });
+        }
+        return pairs;
+    }
+
     /** Reads the packages one by one, in ascending order of their ids; for this module alone. */
     public void forEachRow(ClassRows.RowReader reader) {
         rows.forEach(reader);

@@ -2,6 +2,7 @@ package studio.stancebook.catalogue;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -46,7 +47,16 @@ public class ClassSnapshots {
     // In a transaction, so that whoever waits for a lock below has a connection already and none can run out.
     @Transactional(readOnly = true)
     public ClassSnapshot of(String segmentKey) {
-        Head head = reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey));
+        return of(reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey)));
+    }
+
+    /** The classes of all segments by key; one statement asks for the revisions of all of them. */
+    @Transactional(readOnly = true)
+    public Map<String, ClassSnapshot> all() {
+        return reader.heads().stream().collect(Collectors.toMap(Head::segmentKey, this::of));
+    }
+
+    private ClassSnapshot of(Head head) {
         ValueLayout layout = layouts.get();
         Held held = classes.computeIfAbsent(head.id(), id -> new Held());
         synchronized (held) {

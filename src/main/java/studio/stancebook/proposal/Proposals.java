@@ -8,6 +8,7 @@ import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.PersonName;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
+import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.proposal.internal.ProposalReading;
@@ -59,6 +60,12 @@ public class Proposals {
     @Transactional(readOnly = true)
     public ProposalView forChange(long id, SignedIn who) {
         return reading.forChange(id, who);
+    }
+
+    /** The proposals of a segment that are not shelved and that the person may see, the last changed first. */
+    @Transactional(readOnly = true)
+    public List<JudgedProposal> judgedIn(SegmentName segment, int most, SignedIn who) {
+        return reading.judgedIn(segment, most, who);
     }
 
     /** The revisions of a proposal, newest first. */

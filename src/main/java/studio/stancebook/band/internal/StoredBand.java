@@ -117,6 +117,10 @@ public class StoredBand {
         return version;
     }
 
+    public long segmentId() {
+        return segmentId;
+    }
+
     public String measure() {
         return measure;
     }

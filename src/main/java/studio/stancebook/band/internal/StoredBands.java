@@ -15,6 +15,11 @@ public interface StoredBands extends Repository<StoredBand, Long> {
             + " from StoredBand o where o.segmentId = b.segmentId and o.measure = b.measure)")
     List<StoredBand> newest(long segmentId);
 
+    /** The newest version of a measure's band in each segment. */
+    @Query("select b from StoredBand b where b.measure = :measure and b.version ="
+            + " (select max(c.version) from StoredBand c where c.segmentId = b.segmentId and c.measure = b.measure)")
+    List<StoredBand> newestOf(String measure);
+
     Optional<StoredBand> findFirstBySegmentIdAndMeasureOrderByVersionDesc(long segmentId, String measure);
 
     /** All versions of a band, newest first. */

@@ -63,6 +63,13 @@ public class ClassReader {
                 .optional();
     }
 
+    /** Where the classes of all segments are now. */
+    public List<Head> heads() {
+        return database.sql("SELECT id, segment_key, revision FROM segment")
+                .query(Head.class)
+                .list();
+    }
+
     /** The whole class. */
     public ReadClass all(long segmentId, ValueLayout layout) {
         return since(segmentId, new ReadClass(-1, ClassRows.none(layout.size())), layout, ClassUpdate.unseen());

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Pageable;
@@ -23,6 +24,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Malformed;
+import studio.stancebook.proposal.JudgedProposal;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalPreview;
 import studio.stancebook.proposal.ProposalRights;
@@ -111,6 +113,15 @@ public class ProposalReading {
 
     public RevisionView revision(long id, int number, SignedIn who) {
         return stored(visible(id, who), number, segmentNames());
+    }
+
+    /** The proposals of a segment that are not shelved, as they were judged last. */
+    public List<JudgedProposal> judgedIn(SegmentName segment, int most, SignedIn who) {
+        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        return revisions.judgedIn(segment.id(), owner, Limit.of(most)).stream()
+                .map(found -> new JudgedProposal(
+                        found.getId(), found.getName(), RevisionText.readAssessment(found.getAssessment())))
+                .toList();
     }
 
     /** What the bands of now would say of other dimensions of a proposal that the person may change. */

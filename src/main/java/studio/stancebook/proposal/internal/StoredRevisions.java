@@ -1,6 +1,9 @@
 package studio.stancebook.proposal.internal;
 
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Query;
@@ -13,6 +16,23 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
     StoredRevision saveAndFlush(StoredRevision revision);
 
     Optional<StoredRevision> findByProposalIdAndNumber(long proposalId, int number);
+
+    /** The newest revisions of the proposals of a segment, but for those shelved; the last changed first. */
+    @Query("select p.id as id, p.name as name, r.assessment as assessment from StoredProposal p, StoredRevision r"
+            + " where r.proposalId = p.id and r.number = p.newestRevision and r.segmentId = :segmentId"
+            + " and p.stage <> studio.stancebook.proposal.Stage.SHELVED"
+            + " and (:ownerId is null or p.ownerId = :ownerId) order by p.changedAt desc, p.id desc")
+    List<Judged> judgedIn(long segmentId, @Nullable Long ownerId, Limit most);
+
+    /** A proposal with the assessment of its newest revision as it is kept. */
+    interface Judged {
+
+        long getId();
+
+        String getName();
+
+        String getAssessment();
+    }
 
     /** Newest first. */
     @Query("select new studio.stancebook.proposal.RevisionSummary(r.number, r.note, r.authorName, r.madeAt, r.judged,"

@@ -1,0 +1,164 @@
+package studio.stancebook.proposal.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jakarta.persistence.EntityManagerFactory;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioBrowser;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.Invented;
+import studio.stancebook.catalogue.InventedFleet;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.proposal.ProposalDraft;
+import studio.stancebook.proposal.Proposals;
+
+/** The charts of a segment, as without script. */
+@StudioTest
+class ChartsPageTest {
+
+    private static final int MOST_BYTES = 300_000;
+
+    @Autowired
+    StudioClients studio;
+
+    @Autowired
+    Segments segments;
+
+    @Autowired
+    Catalogue catalogue;
+
+    @Autowired
+    Proposals proposals;
+
+    @Autowired
+    EntityManagerFactory entities;
+
+    private String segment = "";
+
+    @BeforeEach
+    void makeSegment() {
+        segment = Invented.key("charts");
+        segments.create(segment, "Charted " + segment, "");
+    }
+
+    private String page(Role role, String query) {
+        return studio.browser(role)
+                .get("/segments/" + segment + "/charts" + query)
+                .body();
+    }
+
+    private static int count(String page, String part) {
+        return page.split(java.util.regex.Pattern.quote(part), -1).length - 1;
+    }
+
+    @Test
+    void drawsTheClassItsEllipseAndTheProposals() {
+        List<PackageDraft> fleet = InventedFleet.of(segment);
+        List<Long> ids = catalogue.addAll(fleet, "Lead");
+        proposals.make(new ProposalDraft("Tern", segment, fleet.get(2).dimensions(), ""), studio.person(Role.DESIGNER));
+
+        String page = page(Role.VIEWER, "");
+
+        assertThat(page)
+                .contains("href=\"/packages/" + ids.get(0) + "\"")
+                .contains("scatter__ellipse--own")
+                .contains("aria-label=\"Proposal Tern:")
+                .contains(fleet.size() + " benchmarks have both")
+                .doesNotContain("??");
+        assertThat(count(page, "class=\"scatter__dot\"")).isEqualTo(fleet.size());
+        assertThat(page(Role.LEARNER, "")).doesNotContain("Proposal Tern:");
+    }
+
+    @Test
+    void saysWhyThereIsNoEllipse() {
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2700), "Lead");
+
+        assertThat(page(Role.VIEWER, "?x=wheelbase-in-wheels&y=wheelbase-in-wheels"))
+                .contains("Charted " + segment
+                        + " has no ellipse: one benchmark has both measures, and three are needed.")
+                .doesNotContain("scatter__ellipse--own");
+
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2800), "Lead");
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2900), "Lead");
+
+        assertThat(page(Role.VIEWER, "?x=wheelbase-in-wheels&y=wheelbase-in-wheels"))
+                .contains("Charted " + segment + " has no ellipse: its 3 benchmarks lie on one line.");
+    }
+
+    @Test
+    void sayWhatToDoWhereThereIsNothingAndWhichMeasuresThereAre() {
+        assertThat(page(Role.VIEWER, "?x=approach-angle")).contains("record more dimensions", "To the packages");
+
+        var refused = studio.browser(Role.VIEWER).get("/segments/" + segment + "/charts?y=nonsense");
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("There is no such measure: choose one of the list.");
+        assertThat(studio.browser(Role.VIEWER).get("/segments/no-such/charts").statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void drawThousandsAsADensityOnASmallPage() {
+        SplittableRandom random = new SplittableRandom(7);
+        List<PackageDraft> fleet = InventedFleet.of(segment);
+        List<PackageDraft> many = new ArrayList<>();
+        for (int i = 0; i < 2000; i++) {
+            PackageDraft like = fleet.get(i % fleet.size());
+            many.add(new PackageDraft(
+                    "Benchmark " + i,
+                    segment,
+                    like.modelYear(),
+                    like.origin(),
+                    like.dimensions()
+                            .moved(Variable.of(Dimension.WHEELBASE), random.nextDouble(-40, 40))
+                            .moved(Variable.of(Dimension.FRONT_TYRE_DIAMETER), random.nextDouble(-9, 9))));
+        }
+        catalogue.addAll(many, "Lead");
+
+        String page = page(Role.VIEWER, "");
+
+        assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(MOST_BYTES);
+        assertThat(count(page, "class=\"scatter__dot\"")).isEqualTo(Scatter.MOST_OUTER);
+        assertThat(page).contains("scatter__density", "The 60 that lie furthest out are drawn one by one.");
+    }
+
+    @Test
+    void takesFewStatementsHoweverManySegmentsThereAre() {
+        for (int i = 0; i < 5; i++) {
+            segments.create(Invented.key("more"), "More " + i, "");
+        }
+        catalogue.addAll(InventedFleet.of(segment), "Lead");
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+
+        long least = IntStream.range(0, 3)
+                .mapToLong(time -> statements(viewer))
+                .min()
+                .orElseThrow();
+
+        assertThat(least).isLessThan(8);
+    }
+
+    private long statements(StudioBrowser viewer) {
+        Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        viewer.get("/segments/" + segment + "/charts");
+        long statements = statistics.getPrepareStatementCount();
+        statistics.setStatisticsEnabled(false);
+        return statements;
+    }
+}
