@@ -102,13 +102,13 @@ class ChartsIT {
     void looksCloserAndBackAgain() {
         Page page = charts(charted(), ColorScheme.LIGHT, 1280);
         Locator ticks = page.locator("[data-axis=x] text");
-        List<String> whole = ticks.allInnerTexts();
+        List<String> whole = ticks.allTextContents();
 
         page.getByRole(AriaRole.BUTTON, named("Closer")).click();
         page.getByRole(AriaRole.BUTTON, named("Closer")).click();
         assertThat(page.locator("[data-zoomed]"))
                 .hasAttribute("transform", java.util.regex.Pattern.compile(".*scale\\(2\\.56.*"));
-        assertThat(ticks.allInnerTexts()).isNotEqualTo(whole);
+        assertThat(ticks.allTextContents()).isNotEqualTo(whole);
         visit.meetsTheRules("a chart looked at closely");
 
         page.getByRole(AriaRole.BUTTON, named("Whole")).click();
