@@ -1,6 +1,8 @@
 package studio.stancebook.catalogue;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +32,7 @@ public class ClassSnapshots {
     /** The newest known class of a segment; whoever brings it up to date holds its lock. */
     private static final class Held {
 
-        private @Nullable ClassSnapshot snapshot;
+        private volatile @Nullable ClassSnapshot snapshot;
     }
 
     ClassSnapshots(ClassReader reader, ClassRevisions revisions, CurrentLayout layouts) {
@@ -80,6 +82,14 @@ public class ClassSnapshots {
     @Transactional(readOnly = true)
     public ClassSnapshot of(String segmentKey, ClassFilter filter) {
         return of(segmentKey).filtered(filter);
+    }
+
+    /** The classes that are kept in memory now. */
+    List<ClassSnapshot> kept() {
+        return classes.values().stream()
+                .map(held -> held.snapshot)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private ClassSnapshot current(Head head, ValueLayout layout, @Nullable ClassSnapshot known) {

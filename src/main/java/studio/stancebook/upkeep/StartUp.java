@@ -7,14 +7,21 @@ import org.springframework.core.env.ConfigurableEnvironment;
 import studio.stancebook.upkeep.backup.RestoreCheck;
 import studio.stancebook.upkeep.start.DatabaseCheck;
 import studio.stancebook.upkeep.start.FolderCheck;
+import studio.stancebook.upkeep.start.LogFormat;
 import studio.stancebook.upkeep.start.SettingCheck;
+import studio.stancebook.upkeep.start.SettingNames;
 import studio.stancebook.upkeep.start.StartCheck;
 
 /** Looks at settings, data folder and database before anything starts, so that what is wrong can be told plainly. */
 public final class StartUp implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
-    private static final List<StartCheck> CHECKS =
-            List.of(new SettingCheck(), new RestoreCheck(), new FolderCheck(), new DatabaseCheck());
+    private static final List<StartCheck> CHECKS = List.of(
+            new SettingNames(),
+            new LogFormat(),
+            new SettingCheck(),
+            new RestoreCheck(),
+            new FolderCheck(),
+            new DatabaseCheck());
 
     /** @throws studio.stancebook.problem.CannotStart with the first thing that is wrong */
     @Override

@@ -27,6 +27,9 @@ class RestoreIT {
             // Whoever could sign in before can now, with the same password.
             StudioApi api = StudioApi.asLead(restored);
             assertThat(api.read("/api/v1/packages?size=500")).isEqualTo(before);
+            assertThat(api.read("/api/v1/activity/verification").get("whole").asBoolean())
+                    .isTrue();
+            assertThat(api.read("/api/v1/activity").get("total").asInt()).isGreaterThan(60);
             assertThat(restored.console()).contains("rows were restored from " + backup);
             api.made("/api/v1/packages", StudioApi.packageJson("restored", "after"));
             restored.stop();

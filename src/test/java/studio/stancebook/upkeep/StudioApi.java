@@ -45,6 +45,16 @@ final class StudioApi {
         return new StudioApi(studio.address(), "");
     }
 
+    /** A program that was given a token. */
+    static StudioApi withToken(PackagedStudio studio, String token) {
+        return new StudioApi(studio.address(), "Bearer " + token);
+    }
+
+    /** What it shows to be let in. */
+    String authorization() {
+        return authorization;
+    }
+
     /** The same program after the server was started anew: its token holds. */
     StudioApi at(PackagedStudio studio) {
         return new StudioApi(studio.address(), authorization);

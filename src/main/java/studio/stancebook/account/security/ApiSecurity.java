@@ -36,7 +36,7 @@ class ApiSecurity {
                 .build();
     }
 
-    private static AuthenticationFilter apiFilter(ProviderManager manager, ApiRefusals refusals) {
+    static AuthenticationFilter apiFilter(ProviderManager manager, ApiRefusals refusals) {
         AuthenticationFilter filter = new AuthenticationFilter(manager, new ApiCredentials());
         filter.setSuccessHandler((request, response, authentication) -> {});
         filter.setFailureHandler(refusals::commence);

@@ -21,6 +21,7 @@ import org.springframework.security.web.authentication.ForwardAuthenticationFail
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
+import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.SignInDeeds;
 import studio.stancebook.account.internal.Staff;
@@ -74,6 +75,8 @@ class PageSecurity {
                 .permitAll()
                 .requestMatchers(OPEN_TO_ALL)
                 .permitAll()
+                .requestMatchers(MetricsSecurity.METRICS)
+                .hasAuthority(Role.LEAD.authority())
                 .requestMatchers(ViewersReadOnly.WRITES)
                 .access(ViewersReadOnly::decide)
                 .anyRequest()

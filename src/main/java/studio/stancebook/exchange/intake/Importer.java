@@ -31,6 +31,7 @@ public class Importer {
     private final StudioMeasures measures;
     private final TransactionTemplate transaction;
     private final ApplicationEventPublisher events;
+    private final ImportMeters meters;
     private final ImportTurn turn = new ImportTurn();
 
     Importer(
@@ -38,7 +39,9 @@ public class Importer {
             Segments segments,
             StudioMeasures measures,
             PlatformTransactionManager transactions,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            ImportMeters meters) {
+        this.meters = meters;
         this.events = events;
         this.measures = measures;
         this.catalogue = catalogue;
@@ -54,6 +57,12 @@ public class Importer {
      * @throws studio.stancebook.problem.Refusal if the file as a whole cannot be read
      */
     public ImportReport run(Delivery delivery, ImportOptions options, ImportProgress progress) {
+        return options.dryRun()
+                ? inTurn(delivery, options, progress)
+                : meters.count(() -> inTurn(delivery, options, progress));
+    }
+
+    private ImportReport inTurn(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return turn.take(() -> {
             double checking = options.dryRun() ? 1 : CHECKING;
             ImportReport checked = check(delivery.content(), options, share -> progress.at(checking * share));

@@ -15,8 +15,10 @@ public class Judge {
     private final StudioMeasures measures;
     private final Bands bands;
     private final Segments segments;
+    private final VerdictCount count;
 
-    Judge(StudioMeasures measures, Bands bands, Segments segments) {
+    Judge(StudioMeasures measures, Bands bands, Segments segments, VerdictCount count) {
+        this.count = count;
         this.measures = measures;
         this.bands = bands;
         this.segments = segments;
@@ -32,11 +34,11 @@ public class Judge {
     public Judgement judge(DimensionSet dimensions, String segment) {
         long revision = segments.revision(segment);
         Assessor assessor = new Assessor(measures.current());
-        return new Judgement(revision, assessor.assess(dimensions, bands.applied(segment)));
+        return new Judgement(revision, count.of(assessor.assess(dimensions, bands.applied(segment))));
     }
 
     /** The verdicts without single moves, which take most of the time. */
     public Assessment verdicts(DimensionSet dimensions, String segment) {
-        return new Assessor(measures.current()).verdicts(dimensions, bands.applied(segment));
+        return count.of(new Assessor(measures.current()).verdicts(dimensions, bands.applied(segment)));
     }
 }

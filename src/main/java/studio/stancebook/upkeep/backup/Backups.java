@@ -13,9 +13,13 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.stereotype.Component;
+import studio.stancebook.account.Deed;
+import studio.stancebook.account.Facts;
 import studio.stancebook.problem.Conflict;
+import studio.stancebook.upkeep.StoreTrouble;
 
 /** Makes backups while the studio is worked in. */
 @Component
@@ -28,9 +32,11 @@ public class Backups {
     private final DataSource store;
     private final Clock clock;
     private final String program;
+    private final ApplicationEventPublisher events;
     private final Semaphore turn = new Semaphore(1);
 
-    Backups(DataSource store, Clock clock, ObjectProvider<BuildProperties> build) {
+    Backups(DataSource store, Clock clock, ObjectProvider<BuildProperties> build, ApplicationEventPublisher events) {
+        this.events = events;
         this.store = store;
         this.clock = clock;
         BuildProperties properties = build.getIfAvailable();
@@ -52,7 +58,9 @@ public class Backups {
             throw new Conflict("Another backup is being made at this moment: wait until it is done.");
         }
         try {
-            writeSnapshot(target);
+            long rows = writeSnapshot(target);
+            LOG.info("A backup of {} rows was made", rows);
+            tell(rows);
         } catch (SQLException e) {
             throw new IOException("The store could not be read for a backup", e);
         } finally {
@@ -60,15 +68,25 @@ public class Backups {
         }
     }
 
-    private void writeSnapshot(BackupTarget target) throws SQLException, IOException {
+    /** A line in the activity record; the backup is good without it, and on a full disk it is needed most. */
+    private void tell(long rows) {
+        try {
+            Facts facts = Facts.of("rows", rows);
+            events.publishEvent(Deed.of("taken", "backup", "studio", "Backup of the studio", Facts.none(), facts));
+        } catch (RuntimeException failure) {
+            StoreTrouble trouble = StoreTrouble.of(failure).orElseThrow(() -> failure);
+            LOG.error("The backup was made, but that it was made could not be recorded ({})", trouble);
+        }
+    }
+
+    private long writeSnapshot(BackupTarget target) throws SQLException, IOException {
         Connection connection = store.getConnection();
         try {
             Dialect dialect = Dialect.of(connection);
             dialect.beginSnapshot(connection);
             try {
                 Heading heading = new Heading(Heading.FORMAT, Schema.version(connection), program, clock.instant());
-                long rows = BackupWriter.write(connection, heading, target.open());
-                LOG.info("A backup of {} rows was made", rows);
+                return BackupWriter.write(connection, heading, target.open());
             } finally {
                 dialect.endSnapshot(connection);
             }

@@ -2,6 +2,7 @@ package studio.stancebook.web.refusal;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.springframework.http.HttpStatusCode;
@@ -10,11 +11,11 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.ModelAndView;
 
-/** Tells a problem in the form that fits who asked: JSON under {@code /api}, a page elsewhere. */
+/** Tells a problem in the form that fits who asked: JSON under {@code /api} and {@code /actuator}, a page elsewhere. */
 @Component
 class ProblemRendering {
 
-    private static final String API = "/api/";
+    private static final List<String> FOR_PROGRAMS = List.of("/api/", "/actuator/");
 
     /** Something that a handler of exceptions or of requests may return. */
     Object render(Problem problem, HttpServletRequest request) {
@@ -42,6 +43,6 @@ class ProblemRendering {
     static boolean isForApi(HttpServletRequest request) {
         Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
         String path = failed instanceof String uri ? uri : request.getRequestURI();
-        return path.startsWith(request.getContextPath() + API);
+        return FOR_PROGRAMS.stream().anyMatch(start -> path.startsWith(request.getContextPath() + start));
     }
 }
