@@ -38,6 +38,7 @@ class ModulesTest {
             "exchange",
             "account",
             "demo",
+            "underlay",
             "upkeep",
             "web");
 

@@ -26,4 +26,9 @@ public record Plate(
         description = Writable.text(description);
         groups = List.copyOf(groups);
     }
+
+    /** The same on paper of a colour, for a screen that brings none of its own. */
+    public Plate on(String colour) {
+        return new Plate(title, description, widthMm, heightMm, colour, groups);
+    }
 }

@@ -1,0 +1,72 @@
+package studio.stancebook.underlay;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.paper.Group;
+import studio.stancebook.paper.Plate;
+import studio.stancebook.quantity.NumberText;
+
+/** Construction sheets to draw over, true to scale. */
+@Component
+public class Underlays {
+
+    private final Frameworks frameworks;
+    private final Clock clock;
+
+    Underlays(Frameworks frameworks, Clock clock) {
+        this.frameworks = frameworks;
+        this.clock = clock;
+    }
+
+    /**
+     * One sheet.
+     *
+     * @param framework what it is drawn from
+     * @param denominator of its scale
+     * @param plate as it is printed
+     */
+    public record Underlay(Framework framework, int denominator, Plate plate) {}
+
+    /**
+     * Draws a sheet.
+     *
+     * @throws studio.stancebook.problem.Impossible naming the field that cannot be: a size that is missing, or a scale at
+     *     which the drawing does not fit the paper, with what does fit
+     */
+    public Underlay draw(UnderlayOrder order, SignedIn who) {
+        Framework framework = frameworks.of(order, who);
+        Layout layout = Layout.of(framework, order.paper(), order.denominator());
+        return new Underlay(framework, layout.denominator(), plate(framework, layout, LocalDate.now(clock)));
+    }
+
+    static Plate plate(Framework framework, Layout layout, LocalDate date) {
+        Canvas canvas = new Canvas(layout);
+        new Construction(framework, layout, canvas).draw();
+        String description = description(framework, layout);
+        List<Group> groups = new ArrayList<>();
+        groups.add(new Group("construction", Group.Role.FIGURE, description, canvas.marks()));
+        groups.addAll(new Table(framework, layout, date).groups());
+        return new Plate(
+                "Underlay: " + framework.title() + ", 1:" + layout.denominator(),
+                description,
+                layout.paper().widthMm(),
+                layout.paper().heightMm(),
+                null,
+                groups);
+    }
+
+    private static String description(Framework framework, Layout layout) {
+        String values = framework.proportions().values().stream()
+                .map(p -> Table.name(p) + " " + NumberText.fixed(p.value(), p.decimals())
+                        + (p.degrees() ? " degrees" : " wheels"))
+                .collect(Collectors.joining(", "));
+        return "Construction sheet facing left at 1:" + layout.denominator() + ", tyre diameter "
+                + NumberText.plain(framework.diameter(), 0) + " mm, wheelbase "
+                + NumberText.plain(framework.wheelbase(), 0) + " mm. " + values + ".";
+    }
+}

@@ -1,0 +1,27 @@
+/**
+ * Underlays: construction sheets of a segment or a proposal, true to scale, to draw over.
+ *
+ * <p>Vocabulary: a <em>framework</em> is what the sheet is drawn from, its <em>proportions</em> made into mm by a tyre size
+ * or a wheelbase; a <em>zone</em> is the part of the sheet that a band allows; the <em>paper</em> and the <em>scale</em>
+ * say how large it is printed.
+ */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {
+            "quantity",
+            "problem",
+            "tyre",
+            "geometry",
+            "statistics",
+            "dimension",
+            "measure",
+            "catalogue",
+            "band",
+            "proposal",
+            "account",
+            "paper"
+        })
+package studio.stancebook.underlay;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
