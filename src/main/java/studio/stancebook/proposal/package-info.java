@@ -20,7 +20,8 @@
             "catalogue",
             "band",
             "account",
-            "drawing"
+            "drawing",
+            "paper"
         })
 package studio.stancebook.proposal;
 

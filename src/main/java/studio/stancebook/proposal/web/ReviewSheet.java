@@ -1,0 +1,244 @@
+package studio.stancebook.proposal.web;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.context.MessageSource;
+import studio.stancebook.band.Assessment;
+import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.Sheet;
+import studio.stancebook.drawing.SheetPlate;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.StripMarks;
+import studio.stancebook.paper.Anchor;
+import studio.stancebook.paper.Group;
+import studio.stancebook.paper.Group.Role;
+import studio.stancebook.paper.Ink;
+import studio.stancebook.paper.Mark;
+import studio.stancebook.paper.Paragraphs;
+import studio.stancebook.paper.Path;
+import studio.stancebook.paper.Plate;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.RevisionView;
+
+/** The sheet that a review signs: A3 laid across, everything that was judged on one page. */
+final class ReviewSheet {
+
+    private static final double WIDTH_MM = 420;
+    private static final double HEIGHT_MM = 297;
+    private static final double MARGIN_MM = 12;
+    private static final double DRAWING_MM = 250;
+    private static final double DRAWING_TOP_MM = 32;
+    private static final double STRIPS_LEFT_MM = 276;
+    private static final double STRIPS_MM = 132;
+    private static final double FOOT_MM = 280;
+    private static final double DECISION_TOP_MM = 224;
+    private static final double STRIP_MM = 7;
+
+    private static final String INK = "#1e2123";
+    private static final String SOFT = "#5a5e5c";
+    private static final String RED = "#b9232a";
+    private static final String PAPER = "#ffffff";
+
+    private final ProposalView proposal;
+    private final RevisionView shown;
+    private final SideView view;
+    private final AssessmentView assessment;
+    private final MessageSource messages;
+    private final LocalDate date;
+
+    ReviewSheet(
+            ProposalView proposal,
+            RevisionView shown,
+            SideView view,
+            AssessmentView assessment,
+            MessageSource messages,
+            LocalDate date) {
+        this.proposal = proposal;
+        this.shown = shown;
+        this.view = view;
+        this.assessment = assessment;
+        this.messages = messages;
+        this.date = date;
+    }
+
+    Plate plate() {
+        List<Group> groups = new ArrayList<>();
+        groups.addAll(head());
+        double below = DRAWING_TOP_MM + drawing(groups);
+        groups.addAll(basis(below));
+        groups.addAll(strips());
+        groups.addAll(decision());
+        groups.addAll(foot());
+        String title = words("proposal.sheet.title", proposal.name(), shown.number());
+        return new Plate(title, view.description(), WIDTH_MM, HEIGHT_MM, null, groups);
+    }
+
+    private String words(String key, Object... places) {
+        Object[] plain = Stream.of(places).map(String::valueOf).toArray();
+        return messages.getMessage(key, plain, Locale.ROOT);
+    }
+
+    private List<Group> head() {
+        Paragraphs head = new Paragraphs(MARGIN_MM, MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, DRAWING_TOP_MM);
+        String title = words("proposal.sheet.title", proposal.name(), shown.number());
+        if (!head.add(Role.TITLE, title, 7, true, INK)) {
+            head.add(Role.TITLE, title, 3.5, true, INK);
+        }
+        head.add(
+                Role.PARAGRAPH,
+                words(
+                        "proposal.sheet.about",
+                        shown.segment().name(),
+                        proposal.ownerName(),
+                        shown.author(),
+                        Amounts.time(shown.at())),
+                3.2,
+                false,
+                SOFT);
+        return head.groups();
+    }
+
+    /** The side view, and how high it is. */
+    private double drawing(List<Group> groups) {
+        Sheet sheet = view.wide();
+        groups.add(
+                new SheetPlate(sheet, DRAWING_MM, MARGIN_MM, DRAWING_TOP_MM, 0.82, PAPER).figure(view.description()));
+        return DRAWING_MM * sheet.height() / sheet.width();
+    }
+
+    /** What the verdicts stand on: the class, the band versions, the note. */
+    private List<Group> basis(double top) {
+        Paragraphs text = new Paragraphs(MARGIN_MM, top + 4, DRAWING_MM, DECISION_TOP_MM - 4);
+        view.captions().forEach(caption -> text.add(Role.PARAGRAPH, caption, 2.8, false, SOFT));
+        text.skip(1.5);
+        text.add(Role.HEADING, words("proposal.sheet.basis"), 3.6, true, INK);
+        text.add(
+                Role.PARAGRAPH,
+                words("proposal.sheet.class", shown.segment().name(), shown.classRevision()),
+                2.8,
+                false,
+                INK);
+        String versions = versions(shown.assessment());
+        if (!versions.isEmpty()
+                && !text.add(Role.PARAGRAPH, words("proposal.sheet.bands", versions), 2.8, false, INK)) {
+            text.add(Role.PARAGRAPH, words("proposal.sheet.bands.many"), 2.8, false, INK);
+        }
+        if (!shown.note().isBlank()) {
+            text.add(Role.PARAGRAPH, words("proposal.sheet.note", shown.note()), 2.8, false, INK);
+        }
+        return text.groups();
+    }
+
+    private static String versions(Assessment assessment) {
+        return assessment.findings().stream()
+                .flatMap(finding ->
+                        Stream.ofNullable(finding.band()).map(band -> finding.name() + " v" + band.version()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Those outside first, each with what would mend it; the others as far as there is room, then by name. */
+    private List<Group> strips() {
+        Paragraphs column = new Paragraphs(STRIPS_LEFT_MM, DRAWING_TOP_MM, STRIPS_MM, FOOT_MM);
+        column.add(
+                Role.HEADING,
+                words("proposal.sheet.judged", assessment.judged(), assessment.outside(), assessment.tooClose()),
+                3.6,
+                true,
+                INK);
+        column.skip(1.5);
+        List<String> left = new ArrayList<>();
+        Stream.of(assessment.outsideStrips(), assessment.tooCloseStrips(), assessment.insideStrips())
+                .flatMap(List::stream)
+                .forEach(strip -> {
+                    if (!left.isEmpty() || !strip(strip, column)) {
+                        left.add(strip.reading().name());
+                    }
+                });
+        if (!left.isEmpty()) {
+            column.add(Role.PARAGRAPH, words("proposal.sheet.more", left.size()), 2.6, false, SOFT);
+        }
+        return column.groups();
+    }
+
+    private boolean strip(BandStrip strip, Paragraphs column) {
+        boolean out = strip.reading().verdict().key().startsWith("outside");
+        String said = strip.reading().name() + " " + strip.words().value() + ", "
+                + words("drawing.verdict." + strip.reading().verdict().key())
+                + band(strip);
+        String remark = strip.reading().remark();
+        double more = remark.isEmpty() ? 0 : column.heightMm(remark, 2.5, false);
+        double whole = column.heightMm(said, 2.8, true) + more + STRIP_MM + 1;
+        if (column.y() + whole > FOOT_MM - 5) {
+            return false;
+        }
+        column.add(Role.PARAGRAPH, said, 2.8, true, out ? RED : INK);
+        if (!remark.isEmpty()) {
+            column.add(Role.PARAGRAPH, remark, 2.5, false, SOFT);
+        }
+        List<Mark> marks = StripMarks.of(strip, STRIPS_LEFT_MM, column.y() + 2.6, STRIPS_MM);
+        column.add(new Group("strip", Role.FIGURE, strip.words().description(), marks), STRIP_MM + 1);
+        return true;
+    }
+
+    private String band(BandStrip strip) {
+        String lower = strip.words().lower();
+        String upper = strip.words().upper();
+        if (lower.isEmpty() && upper.isEmpty()) {
+            return "";
+        }
+        if (upper.isEmpty()) {
+            return "; " + words("drawing.strip.band.from", lower);
+        }
+        return "; " + (lower.isEmpty() ? words("drawing.strip.band.to", upper) : words("drawing.strip.band", lower, upper));
+    }
+
+    private List<Group> decision() {
+        Paragraphs text = new Paragraphs(MARGIN_MM + 3, DECISION_TOP_MM + 3, DRAWING_MM - 6, FOOT_MM);
+        List<Group> groups = new ArrayList<>();
+        List<Mark> rules = new ArrayList<>();
+        rules.add(new Mark.Trace(
+                Path.rectangle(MARGIN_MM, DECISION_TOP_MM, DRAWING_MM, FOOT_MM - DECISION_TOP_MM),
+                Ink.line(INK, 0.35)));
+        text.add(Role.HEADING, words("proposal.sheet.decision"), 3.6, true, INK);
+        double y = text.y() + 5;
+        double third = (DRAWING_MM - 6) / 3;
+        List<String> choices = List.of("accept", "revise", "stop");
+        for (int i = 0; i < choices.size(); i++) {
+            double x = MARGIN_MM + 3 + i * third;
+            rules.add(new Mark.Trace(Path.rectangle(x, y - 3.2, 4, 4), Ink.line(INK, 0.3)));
+            groups.add(label(x + 6, y, words("proposal.sheet.decision." + choices.get(i)), INK));
+        }
+        groups.add(label(MARGIN_MM + 3, y + 9, words("proposal.sheet.reason"), SOFT));
+        rules.add(rule(MARGIN_MM + 3, y + 15, DRAWING_MM - 6));
+        rules.add(rule(MARGIN_MM + 3, y + 22, DRAWING_MM - 6));
+        List<String> signs = List.of("name", "date", "signature");
+        for (int i = 0; i < signs.size(); i++) {
+            double x = MARGIN_MM + 3 + i * third;
+            rules.add(rule(x, y + 33, third - 8));
+            groups.add(label(x, y + 37, words("proposal.sheet." + signs.get(i)), SOFT));
+        }
+        groups.addAll(0, text.groups());
+        groups.add(Group.of("rules", Role.ARTIFACT, rules));
+        return groups;
+    }
+
+    private static Mark rule(double x, double y, double width) {
+        return new Mark.Trace(Path.line(x, y, x + width, y), Ink.line(SOFT, 0.2));
+    }
+
+    private static Group label(double x, double y, String text, String colour) {
+        Mark words = new Mark.Writing(x, y, Anchor.START, 3, false, colour, null, text);
+        return Group.of("label", Role.PARAGRAPH, List.of(words));
+    }
+
+    private List<Group> foot() {
+        Paragraphs foot = new Paragraphs(MARGIN_MM, FOOT_MM + 2, WIDTH_MM - 2 * MARGIN_MM, HEIGHT_MM);
+        foot.add(Role.PARAGRAPH, words("proposal.sheet.caution"), 3, true, INK);
+        foot.add(Role.PARAGRAPH, words("proposal.sheet.printed", date), 2.5, false, SOFT);
+        return foot.groups();
+    }
+}
