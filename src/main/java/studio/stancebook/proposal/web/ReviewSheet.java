@@ -193,7 +193,8 @@ final class ReviewSheet {
         if (upper.isEmpty()) {
             return "; " + words("drawing.strip.band.from", lower);
         }
-        return "; " + (lower.isEmpty() ? words("drawing.strip.band.to", upper) : words("drawing.strip.band", lower, upper));
+        return "; "
+                + (lower.isEmpty() ? words("drawing.strip.band.to", upper) : words("drawing.strip.band", lower, upper));
     }
 
     private List<Group> decision() {
