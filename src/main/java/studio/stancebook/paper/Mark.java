@@ -29,8 +29,31 @@ public sealed interface Mark {
             String text)
             implements Mark {
 
+        private static final double ASCENT_EM = 0.76;
+        private static final double DESCENT_EM = 0.22;
+        private static final double MARGIN_EM = 0.14;
+
         public Writing {
             text = Writable.text(text);
+        }
+
+        /** Where the words begin when they are so wide. */
+        double left(double width) {
+            return xMm
+                    - switch (anchor) {
+                        case START -> 0;
+                        case MIDDLE -> width / 2;
+                        case END -> width;
+                    };
+        }
+
+        /** What covers the lines behind the words when they are so wide. */
+        Path cover(double width) {
+            return Path.rectangle(
+                    left(width) - MARGIN_EM * sizeMm,
+                    yMm - ASCENT_EM * sizeMm,
+                    width + 2 * MARGIN_EM * sizeMm,
+                    (ASCENT_EM + DESCENT_EM) * sizeMm);
         }
     }
 }

@@ -17,9 +17,6 @@ import org.apache.pdfbox.util.Matrix;
 public final class PlatePdf {
 
     static final float POINTS_A_MM = 72 / 25.4f;
-    private static final double ASCENT_EM = 0.76;
-    private static final double DESCENT_EM = 0.22;
-    private static final double MARGIN_EM = 0.14;
 
     private final Plate plate;
     private final PDPageContentStream content;
@@ -148,14 +145,9 @@ public final class PlatePdf {
     private void writing(Mark.Writing writing) throws IOException {
         String text = faces.known(writing);
         double width = faces.widthMm(writing, text);
-        double left = writing.xMm()
-                - switch (writing.anchor()) {
-                    case START -> 0;
-                    case MIDDLE -> width / 2;
-                    case END -> width;
-                };
+        double left = writing.left(width);
         if (writing.ground() != null) {
-            clear(writing, left, width, writing.ground());
+            trace(new Mark.Trace(writing.cover(width), Ink.wash(writing.ground(), 1)));
         }
         content.beginText();
         content.setNonStrokingColor(Color.decode(writing.colour()));
@@ -163,16 +155,5 @@ public final class PlatePdf {
         content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) writing.yMm()));
         content.showText(text);
         content.endText();
-    }
-
-    /** Paper knows no outline of letters behind themselves: the lines behind the words are covered. */
-    private void clear(Mark.Writing writing, double left, double width, String colour) throws IOException {
-        double em = writing.sizeMm();
-        Path box = Path.rectangle(
-                left - MARGIN_EM * em,
-                writing.yMm() - ASCENT_EM * em,
-                width + 2 * MARGIN_EM * em,
-                (ASCENT_EM + DESCENT_EM) * em);
-        trace(new Mark.Trace(box, Ink.wash(colour, 1)));
     }
 }

@@ -102,6 +102,10 @@ public final class PlateSvg {
     }
 
     private void writing(Mark.Writing writing) throws XMLStreamException {
+        if (writing.ground() != null) {
+            double width = LetterWidths.em(writing.text(), writing.strong()) * writing.sizeMm();
+            trace(new Mark.Trace(writing.cover(width), Ink.wash(writing.ground(), 1)));
+        }
         xml.writeStartElement("text");
         attribute("x", number(writing.xMm()));
         attribute("y", number(writing.yMm()));
@@ -110,11 +114,6 @@ public final class PlateSvg {
         attribute("fill", writing.colour());
         if (writing.strong()) {
             attribute("font-weight", "600");
-        }
-        if (writing.ground() != null) {
-            attribute("stroke", writing.ground());
-            attribute("stroke-width", number(0.22 * writing.sizeMm()));
-            attribute("paint-order", "stroke");
         }
         xml.writeCharacters(writing.text());
         xml.writeEndElement();
