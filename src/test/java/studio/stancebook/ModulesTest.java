@@ -32,6 +32,7 @@ class ModulesTest {
             "catalogue",
             "band",
             "proposal",
+            "compare",
             "review",
             "paper",
             "drawing",

@@ -1,5 +1,9 @@
 package studio.stancebook.drawing;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Landmark;
 
 /** The point at which ghosts are laid over a drawing; the ground always stays the ground. */
@@ -8,6 +12,25 @@ public enum Alignment {
     REAR_WHEEL,
     COWL,
     H_POINT;
+
+    /** Its name in addresses. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The alignment of a name. */
+    public static Optional<Alignment> of(String key) {
+        return Arrays.stream(values()).filter(one -> one.key().equals(key)).findFirst();
+    }
+
+    /** Whether a dimension set has the point; the wheels are always there. */
+    public boolean isIn(DimensionSet dimensions) {
+        return switch (this) {
+            case FRONT_WHEEL, REAR_WHEEL -> true;
+            case COWL -> dimensions.landmark(Landmark.COWL).isPresent();
+            case H_POINT -> dimensions.landmark(Landmark.H_POINT).isPresent();
+        };
+    }
 
     /** The x that is laid over; where the landmark is not recorded, the front wheel. */
     double xOf(Vehicle vehicle) {

@@ -45,7 +45,7 @@ final class Ghosts {
     }
 
     /** Near the rear end of its line, in its upper half. */
-    private static Point end(Vehicle other) {
+    static Point end(Vehicle other) {
         double height = 0.5 * other.topEnd();
         List<Point> outline = other.points(Polyline.OUTLINE);
         return outline.stream()

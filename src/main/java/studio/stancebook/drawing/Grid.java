@@ -12,8 +12,22 @@ final class Grid {
         if (vehicle.unscaled() && wheel == null) {
             return;
         }
-        double step = vehicle.unscaled() && wheel != null ? wheel / 4 : STEP_MM;
-        int strong = vehicle.unscaled() ? 4 : 5;
+        if (vehicle.unscaled() && wheel != null) {
+            ofWheels(wheel, extent, film);
+        } else {
+            ofMillimetres(extent, film);
+        }
+    }
+
+    static void ofMillimetres(Extent extent, Film film) {
+        draw(STEP_MM, 5, extent, film);
+    }
+
+    static void ofWheels(double wheelMm, Extent extent, Film film) {
+        draw(wheelMm / 4, 4, extent, film);
+    }
+
+    private static void draw(double step, int strong, Extent extent, Film film) {
         PathData fine = new PathData();
         PathData five = new PathData();
         for (int i = first(extent.left(), step); i * step <= extent.right(); i++) {

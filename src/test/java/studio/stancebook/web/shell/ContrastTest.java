@@ -38,7 +38,13 @@ class ContrastTest {
                 "edge",
                 "red",
                 "band",
-                "blue");
+                "blue",
+                "line-a",
+                "line-b",
+                "line-c",
+                "line-d",
+                "line-e",
+                "line-f");
         assertEquals(known, Colours.ofLight().all().keySet());
         assertEquals(known, Colours.ofDark().all().keySet());
     }
@@ -64,7 +70,21 @@ class ContrastTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"edge, film", "edge, paper", "tape, band", "red, band", "soft, band", "blue, film", "blue, paper"})
+    @CsvSource({
+        "edge, film",
+        "edge, paper",
+        "tape, band",
+        "red, band",
+        "soft, band",
+        "blue, film",
+        "blue, paper",
+        "line-a, film",
+        "line-b, film",
+        "line-c, film",
+        "line-d, film",
+        "line-e, film",
+        "line-f, film"
+    })
     void letsMarksAndControlsBeSeen(String mark, String ground) throws Exception {
         for (Colours theme : List.of(Colours.ofLight(), Colours.ofDark())) {
             double contrast = theme.contrast(mark, ground);

@@ -1,0 +1,95 @@
+package studio.stancebook.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.data.domain.Sort;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.PackageSummary;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.proposal.ProposalFilter;
+import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.RevisionView;
+
+/** Finds what is picked, and what could be, as far as the person who asks may see it. */
+@Component
+@Transactional(readOnly = true)
+public class Picks {
+
+    private static final int PACKAGES = 12;
+    private static final int PROPOSALS = 100;
+    private static final int PROPOSALS_SHOWN = 8;
+
+    private final Catalogue catalogue;
+    private final Proposals proposals;
+
+    Picks(Catalogue catalogue, Proposals proposals) {
+        this.catalogue = catalogue;
+        this.proposals = proposals;
+    }
+
+    /** Something that could be picked. */
+    public record Choice(Pick pick, String name, String segmentName) {}
+
+    /**
+     * What these name, in their order.
+     *
+     * @throws studio.stancebook.problem.NotFound if the person may see none of such a name
+     */
+    public List<Compared> find(List<Pick> picks, SignedIn who) {
+        return picks.stream()
+                .map(pick -> pick.proposal() ? proposal(pick, who) : benchmark(pick))
+                .toList();
+    }
+
+    private Compared benchmark(Pick pick) {
+        PackageView found = catalogue.get(pick.id());
+        return new Compared(pick, found.title(), found.segment(), found.segmentName(), null, found.dimensions());
+    }
+
+    private Compared proposal(Pick pick, SignedIn who) {
+        ProposalView found = proposals.get(pick.id(), who);
+        Integer asked = pick.revision();
+        RevisionView revision = asked == null || asked == found.newest().number()
+                ? found.newest()
+                : proposals.revision(pick.id(), asked, who);
+        return new Compared(
+                pick,
+                found.name() + ", r" + revision.number(),
+                revision.segment().key(),
+                revision.segment().name(),
+                revision.number(),
+                revision.dimensions());
+    }
+
+    /** Packages, then proposals, whose name has these words; some of all without words. */
+    public List<Choice> choices(String words, SignedIn who) {
+        CatalogueFilter filter = new CatalogueFilter(words, null, null, null, null, null);
+        List<Choice> found = new ArrayList<>();
+        for (PackageSummary one : catalogue.search(filter, PageRequest.of(0, PACKAGES, Sort.by("name")))) {
+            String year = one.modelYear() == null ? "" : " (" + one.modelYear() + ")";
+            found.add(new Choice(Pick.ofPackage(one.id()), one.name() + year, one.segmentName()));
+        }
+        String part = filter.words().toLowerCase(Locale.ROOT);
+        proposals.list(ProposalFilter.all(), PageRequest.of(0, PROPOSALS), who).stream()
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).contains(part))
+                .limit(PROPOSALS_SHOWN)
+                .map(Picks::choice)
+                .forEach(found::add);
+        return found;
+    }
+
+    private static Choice choice(ProposalSummary one) {
+        return new Choice(
+                Pick.ofProposal(one.id()),
+                one.name() + ", r" + one.revision(),
+                one.segment().name());
+    }
+}

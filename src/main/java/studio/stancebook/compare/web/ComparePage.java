@@ -1,0 +1,164 @@
+package studio.stancebook.compare.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.compare.Compared;
+import studio.stancebook.compare.Comparison;
+import studio.stancebook.compare.Differences;
+import studio.stancebook.compare.Pick;
+import studio.stancebook.compare.Picks;
+import studio.stancebook.drawing.Alignment;
+import studio.stancebook.drawing.LaidOver;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.SideViewSvg;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Malformed;
+
+/** Two to six packages or proposals laid over each other, with their differences. */
+@Controller
+class ComparePage {
+
+    private static final MediaType SVG = new MediaType("image", "svg+xml", StandardCharsets.UTF_8);
+    /** Of more than can be compared, so many are listed to take some away. */
+    private static final int LISTED = 24;
+
+    private final Picks picks;
+    private final ClassSnapshots snapshots;
+    private final StudioMeasures measures;
+    private final SideViewSvg drawings;
+    private final MessageSource messages;
+
+    ComparePage(
+            Picks picks,
+            ClassSnapshots snapshots,
+            StudioMeasures measures,
+            SideViewSvg drawings,
+            MessageSource messages) {
+        this.picks = picks;
+        this.snapshots = snapshots;
+        this.measures = measures;
+        this.drawings = drawings;
+        this.messages = messages;
+    }
+
+    @GetMapping("/compare")
+    String show(
+            @ModelAttribute("form") CompareForm form,
+            @AuthenticationPrincipal SignedIn who,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        CompareView view;
+        try {
+            view = view(form, who);
+        } catch (Malformed malformed) {
+            view = nothing(form, who, malformed);
+        }
+        if (view.errors().any()) {
+            response.setStatus(400);
+        }
+        model.addAttribute("view", view);
+        model.addAttribute(
+                "alignments",
+                words(
+                        "compare.at.",
+                        List.of(Alignment.values()).stream().map(Alignment::key).toList()));
+        model.addAttribute("scales", words("compare.scale.", List.of("mm", "wheels")));
+        model.addAttribute("query", request.getQueryString());
+        return "compare/compare";
+    }
+
+    /** The drawing as a file of its own. */
+    @Operation(summary = "Two to six side views laid over each other as SVG")
+    @GetMapping("/compare/drawing.svg")
+    ResponseEntity<String> drawing(@ModelAttribute("form") CompareForm form, @AuthenticationPrincipal SignedIn who) {
+        List<Pick> picked = form.picks();
+        if (picked.size() < LaidOver.LEAST || picked.size() > LaidOver.MOST) {
+            throw Malformed.ofField("of", tooFewOrMany(picked.size()));
+        }
+        SideView drawing = comparison(picks.find(picked, who), form).drawing();
+        if (drawing == null) {
+            throw Malformed.ofField(
+                    "of", "A sketch without dimension and one without tyres cannot be drawn to the same size.");
+        }
+        return ResponseEntity.ok().contentType(SVG).body(drawings.of(drawing));
+    }
+
+    private CompareView view(CompareForm form, SignedIn who) {
+        List<Pick> picked = form.picks();
+        form.alignment();
+        form.wheels();
+        List<Compared> chosen = picks.find(picked.stream().limit(LISTED).toList(), who);
+        List<Picks.Choice> choices = choices(form, chosen, who);
+        if (picked.size() > LaidOver.MOST) {
+            FieldErrors errors = FieldErrors.of(Malformed.ofField("of", tooFewOrMany(picked.size())), "of");
+            return new CompareView(chosen, null, List.of(), "", choices, errors);
+        }
+        if (chosen.size() < LaidOver.LEAST) {
+            return new CompareView(chosen, null, List.of(), "", choices, FieldErrors.none());
+        }
+        return new CompareView(
+                chosen,
+                comparison(chosen, form),
+                differences(chosen),
+                chosen.get(0).segmentName(),
+                choices,
+                FieldErrors.none());
+    }
+
+    private CompareView nothing(CompareForm form, SignedIn who, Malformed malformed) {
+        return new CompareView(
+                List.of(), null, List.of(), "", choices(form, List.of(), who), FieldErrors.of(malformed, "of"));
+    }
+
+    private static String tooFewOrMany(int picked) {
+        return "From " + LaidOver.LEAST + " to " + LaidOver.MOST + " are compared, not " + picked + ".";
+    }
+
+    private Comparison comparison(List<Compared> chosen, CompareForm form) {
+        String title = chosen.stream().map(Compared::name).collect(Collectors.joining(", "));
+        return Comparison.of(title, chosen, form.alignment(), form.wheels());
+    }
+
+    private List<DifferenceLine> differences(List<Compared> chosen) {
+        ClassSnapshot snapshot = snapshots.of(chosen.get(0).segment());
+        return new Differences(measures.current(), snapshot::column)
+                .between(chosen.get(0), chosen.subList(1, chosen.size())).stream()
+                        .map(DifferenceLine::of)
+                        .toList();
+    }
+
+    /** What is not picked yet. */
+    private List<Picks.Choice> choices(CompareForm form, List<Compared> chosen, SignedIn who) {
+        Set<String> taken = chosen.stream().map(one -> one.pick().key()).collect(Collectors.toSet());
+        return picks.choices(form.words(), who).stream()
+                .filter(choice -> !taken.contains(choice.pick().key()))
+                .toList();
+    }
+
+    private Map<String, String> words(String prefix, List<String> keys) {
+        Map<String, String> words = new LinkedHashMap<>();
+        keys.forEach(key -> words.put(key, messages.getMessage(prefix + key, null, LocaleContextHolder.getLocale())));
+        return words;
+    }
+}
