@@ -122,7 +122,7 @@ public class ClassStatisticsBenchmark {
         Summary[] summaries = new Summary[MEASURES];
         for (int m = 0; m < MEASURES; m++) {
             summaries[m] =
-                    columns[m].without(values[m][7]).with(values[m][7] + 0.01).summary();
+                    columns[m].exchanged(values[m][7], values[m][7] + 0.01).summary();
         }
         return summaries;
     }

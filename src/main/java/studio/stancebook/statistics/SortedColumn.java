@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 
 /**
  * The values of one measure over one class, in ascending order; immutable. Every figure is read in O(1) or O(log n), but
- * for {@link #meanAbsoluteDeviation()}; {@link #with} and {@link #without} give the column of a changed class by one
- * copy, without sorting or summing again.
+ * for {@link #meanAbsoluteDeviation()}; {@link #with}, {@link #without} and {@link #exchanged} give the column of a
+ * changed class by one copy, without sorting or summing again.
  *
  * <p>The unit is that of the measure, and every figure has it. Values are finite and between -1e100 and 1e100; -0 counts
  * as 0. The order in which the values came makes no difference to any figure, to the last bit, when a column is made by
@@ -61,14 +61,40 @@ public final class SortedColumn {
      * @throws IllegalArgumentException if {@code value} is not in the column
      */
     public SortedColumn without(double value) {
+        int index = place(value);
+        double[] shorter = Arrays.copyOf(sorted, sorted.length - 1);
+        System.arraycopy(sorted, index + 1, shorter, index, shorter.length - index);
+        return of(shorter, moments.without(sorted[index]));
+    }
+
+    /**
+     * This column less one value and plus another, by one copy; only what lies between the two moves.
+     *
+     * @throws IllegalArgumentException if {@code gone} is not in the column, or {@code come} is NaN, infinite or beyond
+     *     1e100
+     */
+    public SortedColumn exchanged(double gone, double come) {
+        int from = place(gone);
+        double added = AcceptedValues.accepted(come, "value");
+        int to = Ranks.countBelow(sorted, added);
+        double[] changed = sorted.clone();
+        if (to > from) {
+            to--;
+            System.arraycopy(sorted, from + 1, changed, from, to - from);
+        } else {
+            System.arraycopy(sorted, to, changed, to + 1, from - to);
+        }
+        changed[to] = added;
+        return of(changed, moments.without(sorted[from]).with(added));
+    }
+
+    private int place(double value) {
         int index = Ranks.countBelow(sorted, value);
         if (index == sorted.length || sorted[index] != value) {
             throw new IllegalArgumentException(
                     "The value " + value + " is not among the " + sorted.length + " of the column");
         }
-        double[] shorter = Arrays.copyOf(sorted, sorted.length - 1);
-        System.arraycopy(sorted, index + 1, shorter, index, shorter.length - index);
-        return of(shorter, moments.without(sorted[index]));
+        return index;
     }
 
     private static SortedColumn of(double[] sorted, Moments moments) {

@@ -102,6 +102,23 @@ class SortedColumnTest {
         assertEquals(SortedColumn.of(2), SortedColumn.empty().with(2));
     }
 
+    @Test
+    void exchangesOneValueForAnother() {
+        Random random = new Random(5);
+        for (int n = 1; n < 40; n++) {
+            double[] values = random.ints(n, -9, 9).asDoubleStream().toArray();
+            SortedColumn column = SortedColumn.of(values);
+            for (double come = -10; come <= 10; come += 0.5) {
+                double gone = values[0];
+                values[0] = come;
+                column = column.exchanged(gone, come);
+                assertSameFigures(SortedColumn.of(values), column);
+            }
+        }
+        assertThrows(IllegalArgumentException.class, () -> SortedColumn.of(1, 2).exchanged(3, 1));
+        assertThrows(IllegalArgumentException.class, () -> SortedColumn.of(1, 2).exchanged(1, Double.NaN));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {1.5, -1, 9, Double.NaN})
     void refusesToTakeAwayWhatIsNotThere(double value) {

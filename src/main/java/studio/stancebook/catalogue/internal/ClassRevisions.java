@@ -1,7 +1,7 @@
 package studio.stancebook.catalogue.internal;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -37,9 +37,15 @@ public class ClassRevisions {
                 .param(segmentId)
                 .query(ClassBegun.class)
                 .single();
-        touched().add(segmentId);
+        touched().put(segmentId, begun.revision());
         events.publishEvent(new ClassChanged(begun.segmentKey(), begun.revision()));
         return begun.revision();
+    }
+
+    /** The revision that the transaction under way leads to: the one that it has begun, or else {@link #next}. */
+    long here(long segmentId) {
+        Long begun = touched().get(segmentId);
+        return begun == null ? next(segmentId) : begun;
     }
 
     private record ClassBegun(String segmentKey, long revision) {}
@@ -53,18 +59,18 @@ public class ClassRevisions {
 
     /** True if the transaction under way has changed the class, so that nobody else may see what it sees. */
     public boolean changedHere(long segmentId) {
-        return TransactionSynchronizationManager.getResource(this) instanceof Set<?> touched
-                && touched.contains(segmentId);
+        return TransactionSynchronizationManager.getResource(this) instanceof Map<?, ?> touched
+                && touched.containsKey(segmentId);
     }
 
     @SuppressWarnings("unchecked")
-    private Set<Long> touched() {
+    private Map<Long, Long> touched() {
         @Nullable Object known = TransactionSynchronizationManager.getResource(this);
-        return known != null ? (Set<Long>) known : begin();
+        return known != null ? (Map<Long, Long>) known : begin();
     }
 
-    private Set<Long> begin() {
-        Set<Long> touched = new HashSet<>();
+    private Map<Long, Long> begin() {
+        Map<Long, Long> touched = new HashMap<>();
         TransactionSynchronizationManager.bindResource(this, touched);
         TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
 

@@ -60,7 +60,9 @@ public final class ClassUpdate implements ClassRows.Seen {
     }
 
     private static SortedColumn exchanged(SortedColumn column, double out, double in) {
-        SortedColumn less = Double.isNaN(out) ? column : column.without(out);
-        return Double.isNaN(in) ? less : less.with(in);
+        if (Double.isNaN(out)) {
+            return Double.isNaN(in) ? column : column.with(in);
+        }
+        return Double.isNaN(in) ? column.without(out) : column.exchanged(out, in);
     }
 }

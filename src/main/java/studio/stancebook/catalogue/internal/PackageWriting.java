@@ -27,7 +27,7 @@ import studio.stancebook.problem.ExpectedVersion;
 @Transactional
 public class PackageWriting {
 
-    /** So many packages are written before the entity manager forgets them. */
+    /** So many packages are written in one batch. */
     private static final int AT_ONCE = 500;
 
     private final StoredPackages packages;
@@ -36,6 +36,7 @@ public class PackageWriting {
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
     private final Questions questions;
+    private final NewRows rows;
     private final EntityManager entities;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -47,6 +48,7 @@ public class PackageWriting {
             ClassRevisions revisions,
             CurrentLayout layouts,
             Questions questions,
+            NewRows rows,
             EntityManager entities,
             Clock clock,
             ApplicationEventPublisher events) {
@@ -56,6 +58,7 @@ public class PackageWriting {
         this.revisions = revisions;
         this.layouts = layouts;
         this.questions = questions;
+        this.rows = rows;
         this.entities = entities;
         this.clock = clock;
         this.events = events;
@@ -83,8 +86,6 @@ public class PackageWriting {
     /** Asks what new packages of a segment give rise to, seen against their class and each other. */
     public void screen(String segment, List<Long> ids) {
         questions.afterWriting(ids, List.of(segment), clock.instant());
-        entities.flush();
-        entities.clear();
     }
 
     private List<Long> writeAndAsk(List<PackageDraft> drafts, String by) {
@@ -101,16 +102,18 @@ public class PackageWriting {
         Instant now = clock.instant();
         List<Long> ids = new ArrayList<>(drafts.size());
         for (int from = 0; from < drafts.size(); from += AT_ONCE) {
-            for (PackageDraft draft : drafts.subList(from, Math.min(drafts.size(), from + AT_ONCE))) {
-                StoredPackage added = new StoredPackage(by, now);
-                added.become(draft, known(known, draft.segment()), by, now);
-                added.measure(layouts.get());
-                added.enterRevision(known(begun, draft.segment()));
-                ids.add(packages.save(added).id());
-                questions.ofDraft(added.id(), draft, now);
+            List<PackageDraft> part = drafts.subList(from, Math.min(drafts.size(), from + AT_ONCE));
+            List<StoredPackage> added = new ArrayList<>(part.size());
+            for (PackageDraft draft : part) {
+                StoredPackage one = new StoredPackage(by, now);
+                one.become(draft, known(known, draft.segment()), by, now);
+                one.measure(layouts.get());
+                one.enterRevision(known(begun, draft.segment()));
+                added.add(one);
             }
-            entities.flush();
-            entities.clear();
+            rows.insert(added);
+            added.forEach(one -> ids.add(one.id()));
+            questions.ofDrafts(ids.subList(from, ids.size()), part, now);
         }
         return ids;
     }
@@ -130,7 +133,7 @@ public class PackageWriting {
         Map<Long, String> inOrder = new TreeMap<>();
         known.values().forEach(segment -> inOrder.put(segment.id(), segment.key()));
         Map<String, Long> begun = new HashMap<>();
-        inOrder.forEach((id, key) -> begun.put(key, revisions.next(id)));
+        inOrder.forEach((id, key) -> begun.put(key, revisions.here(id)));
         return begun;
     }
 

@@ -20,17 +20,24 @@ class Questions {
     private final StoredQueries queries;
     private final StoredPackages packages;
     private final Screening screening;
+    private final NewRows rows;
 
-    Questions(StoredQueries queries, StoredPackages packages, Screening screening) {
+    Questions(StoredQueries queries, StoredPackages packages, Screening screening, NewRows rows) {
         this.queries = queries;
         this.packages = packages;
         this.screening = screening;
+        this.rows = rows;
     }
 
-    /** The questions that a package brings with it, and one for each value that does not close. */
-    void ofDraft(long packageId, PackageDraft draft, Instant now) {
-        broughtIn(draft).forEach(raised -> queries.save(new StoredQuery(packageId, raised, now)));
-        notClosing(draft).forEach(raised -> queries.save(new StoredQuery(packageId, raised, now)));
+    /** The questions that packages bring with them, and one for each value that does not close. */
+    void ofDrafts(List<Long> packageIds, List<PackageDraft> drafts, Instant now) {
+        List<StoredQuery> asked = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            long packageId = packageIds.get(i);
+            broughtIn(drafts.get(i)).forEach(raised -> asked.add(new StoredQuery(packageId, raised, now)));
+            notClosing(drafts.get(i)).forEach(raised -> asked.add(new StoredQuery(packageId, raised, now)));
+        }
+        rows.insert(asked);
     }
 
     /** The questions that new packages give rise to beside the others. */
@@ -39,7 +46,9 @@ class Questions {
         alike(ids)
                 .forEach((id, query) ->
                         raised.computeIfAbsent(id, none -> new ArrayList<>()).add(query));
-        raised.forEach((id, all) -> all.forEach(query -> queries.save(new StoredQuery(id, query, now))));
+        List<StoredQuery> asked = new ArrayList<>();
+        raised.forEach((id, all) -> all.forEach(query -> asked.add(new StoredQuery(id, query, now))));
+        rows.insert(asked);
     }
 
     /**
@@ -93,11 +102,11 @@ class Questions {
     /** For each package that is not alone with its dimensions, one of those that share them. */
     private Map<Long, Long> othersAlike(List<StoredPackages.Digest> digests) {
         Map<Long, Long> others = new HashMap<>();
-        Set<String> wanted = digests.stream().map(StoredPackages.Digest::digest).collect(Collectors.toSet());
-        for (StoredPackages.Alike group : packages.alike(wanted)) {
-            digests.stream()
-                    .filter(own ->
-                            own.segmentId() == group.segmentId() && own.digest().equals(group.digest()))
+        Map<String, List<StoredPackages.Digest>> byDigest =
+                digests.stream().collect(Collectors.groupingBy(StoredPackages.Digest::digest));
+        for (StoredPackages.Alike group : packages.alike(byDigest.keySet())) {
+            byDigest.getOrDefault(group.digest(), List.of()).stream()
+                    .filter(own -> own.segmentId() == group.segmentId())
                     .forEach(own ->
                             others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));
         }

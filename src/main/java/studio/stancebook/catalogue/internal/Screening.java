@@ -1,13 +1,14 @@
 package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.ClassSnapshot;
@@ -19,6 +20,7 @@ import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ModifiedZ;
+import studio.stancebook.statistics.SortedColumn;
 
 /**
  * Finds values that are far from the rest of their class: modified z-score above 3.5 (Iglewicz and Hoaglin). A measure is
@@ -51,58 +53,89 @@ class Screening {
     }
 
     private void dimensions(String segment, Set<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
-        ScalarReader.Scalars read = scalars.of(segment, wanted);
-        Arrays.stream(Dimension.values()).forEach(dimension -> {
-            ModifiedZ screen = ModifiedZ.by(read.column(dimension));
-            read.wanted().forEach((id, values) -> {
-                double value = values[dimension.ordinal()];
-                if (!Double.isNaN(value) && screen.screen(value).query()) {
-                    add(raised, id, dimension.key(), sentence(dimension, screen.screen(value), read));
-                }
-            });
-        });
+        Map<Dimension, SortedColumn> columns = scalars.columns(segment);
+        Map<Dimension, ModifiedZ> screens = new EnumMap<>(Dimension.class);
+        columns.forEach((dimension, column) -> screens.put(dimension, ModifiedZ.by(column)));
+        scalars.ofPackages(
+                segment,
+                wanted,
+                (id, values) -> screens.forEach((dimension, screen) -> {
+                    double value = values[dimension.ordinal()];
+                    if (!Double.isNaN(value) && screen.screen(value).query()) {
+                        double median = columns.getOrDefault(dimension, SortedColumn.empty())
+                                .median();
+                        add(raised, id, dimension.key(), sentence(dimension, screen.screen(value), median));
+                    }
+                }));
     }
 
     private void measures(ClassSnapshot snapshot, Set<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
-        List<String> keys = snapshot.measures();
-        List<ModifiedZ> screens =
-                keys.stream().map(snapshot::column).map(ModifiedZ::by).toList();
-        snapshot.forEachRow((block, row) -> {
-            if (wanted.contains(block.id(row))) {
-                List<Integer> far = far(block, row, screens);
-                unexplained(block.id(row), far, keys, raised).forEach((place, measure) -> {
-                    ModifiedZ.Screening screening = screens.get(place).screen(block.value(row, place));
-                    add(raised, block.id(row), measure.key(), sentence(measure, screening, snapshot));
-                });
+        List<Far> far = far(snapshot, wanted);
+        for (List<Far> part : Chunks.of(far)) {
+            Map<Long, Dependence> dependences = dependences(part, raised);
+            for (Far one : part) {
+                List<String> asked = raised.getOrDefault(one.id(), List.of()).stream()
+                        .map(query -> String.valueOf(query.valueKey()))
+                        .toList();
+                Dependence dependence = dependences.get(one.id());
+                one.values().entrySet().stream()
+                        .filter(entry -> dependence == null || !dependence.dependsOnAny(entry.getKey(), asked))
+                        .forEach(entry -> add(
+                                raised,
+                                one.id(),
+                                entry.getKey().key(),
+                                sentence(entry.getKey(), entry.getValue(), snapshot)));
             }
-        });
+        }
     }
 
-    private static List<Integer> far(RowBlock block, int row, List<ModifiedZ> screens) {
-        List<Integer> far = new ArrayList<>();
+    /** The measures of a package that are far from the class. */
+    private record Far(long id, Map<Measure, ModifiedZ.Screening> values) {}
+
+    private List<Far> far(ClassSnapshot snapshot, Set<Long> wanted) {
+        List<ModifiedZ> screens = snapshot.measures().stream()
+                .map(snapshot::column)
+                .map(ModifiedZ::by)
+                .toList();
+        List<Optional<Measure>> inOrder =
+                snapshot.measures().stream().map(measures.current()::find).toList();
+        List<Far> far = new ArrayList<>();
+        snapshot.forEachRow((block, row) -> {
+            if (wanted.contains(block.id(row))) {
+                Map<Measure, ModifiedZ.Screening> values = far(block, row, screens, inOrder);
+                if (!values.isEmpty()) {
+                    far.add(new Far(block.id(row), values));
+                }
+            }
+        });
+        return far;
+    }
+
+    private static Map<Measure, ModifiedZ.Screening> far(
+            RowBlock block, int row, List<ModifiedZ> screens, List<Optional<Measure>> inOrder) {
+        Map<Measure, ModifiedZ.Screening> far = new LinkedHashMap<>();
         for (int place = 0; place < screens.size(); place++) {
             double value = block.value(row, place);
-            if (!Double.isNaN(value) && screens.get(place).screen(value).query()) {
-                far.add(place);
+            if (!Double.isNaN(value)) {
+                ModifiedZ.Screening screening = screens.get(place).screen(value);
+                if (screening.query()) {
+                    inOrder.get(place).ifPresent(measure -> far.put(measure, screening));
+                }
             }
         }
         return far;
     }
 
-    /** Those of the measures, by their places, that depend on no dimension that is asked about already. */
-    private Map<Integer, Measure> unexplained(
-            long id, List<Integer> far, List<String> keys, Map<Long, List<RaisedQuery>> raised) {
-        List<String> asked = raised.getOrDefault(id, List.of()).stream()
-                .map(query -> String.valueOf(query.valueKey()))
-                .toList();
-        Map<Integer, Measure> left = new LinkedHashMap<>();
-        far.forEach(place -> measures.current().find(keys.get(place)).ifPresent(m -> left.put(place, m)));
-        if (!left.isEmpty() && !asked.isEmpty()) {
-            Dependence dependence =
-                    new Dependence(packages.find(id).orElseThrow().dimensions());
-            left.values().removeIf(measure -> dependence.dependsOnAny(measure, asked));
+    /** What the measures depend on, for those packages of which a dimension is asked about. */
+    private Map<Long, Dependence> dependences(List<Far> part, Map<Long, List<RaisedQuery>> raised) {
+        List<Long> asked =
+                part.stream().map(Far::id).filter(raised::containsKey).toList();
+        Map<Long, Dependence> dependences = new HashMap<>();
+        if (asked.isEmpty()) {
+            return dependences;
         }
-        return left;
+        packages.recorded(asked).forEach(recorded -> dependences.put(recorded.id(), new Dependence(recorded.set())));
+        return dependences;
     }
 
     private static void add(Map<Long, List<RaisedQuery>> raised, long id, String key, String question) {
@@ -110,11 +143,11 @@ class Screening {
                 .add(new RaisedQuery(QueryCause.FAR_FROM_CLASS, key, question));
     }
 
-    private static String sentence(Dimension dimension, ModifiedZ.Screening screening, ScalarReader.Scalars read) {
+    private static String sentence(Dimension dimension, ModifiedZ.Screening screening, double median) {
         String unit =
                 dimension.unit() == Unit.DEG ? "°" : " " + dimension.unit().symbol();
         return dimension.label() + ", " + NumberText.plain(screening.value(), 1) + unit.stripTrailing()
-                + far(screening, NumberText.plain(read.column(dimension).median(), 1) + unit.stripTrailing());
+                + far(screening, NumberText.plain(median, 1) + unit.stripTrailing());
     }
 
     private static String sentence(Measure measure, ModifiedZ.Screening screening, ClassSnapshot snapshot) {

@@ -8,6 +8,8 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Origin;
 
 /** The benchmark packages. */
 interface StoredPackages extends Repository<StoredPackage, Long> {
@@ -26,6 +28,18 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
 
     @Query("select p.segment.id from StoredPackage p where p.id = :id")
     Optional<Long> segmentOf(long id);
+
+    /** The dimensions of a package, apart from the package. */
+    record Recorded(long id, String dimensions, String recorded, Origin origin) {
+
+        DimensionSet set() {
+            return DimensionText.read(dimensions, recorded, origin);
+        }
+    }
+
+    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Recorded("
+            + "p.id, p.dimensions, p.recorded, p.origin) from StoredPackage p where p.id in :ids")
+    List<Recorded> recorded(Collection<Long> ids);
 
     /** What one row says about names that are taken. */
     record Taken(

@@ -12,9 +12,6 @@ import studio.stancebook.catalogue.Segments;
 /** Writes the rows of an import within its transaction, and has them seen against their classes at the end. */
 final class ImportWriter {
 
-    /** Packages that are screened at once; the class is read once for each such part. */
-    private static final int SCREENED_AT_ONCE = 20_000;
-
     private final Catalogue catalogue;
     private final Segments segments;
     private final SegmentBook book;
@@ -81,13 +78,9 @@ final class ImportWriter {
     private void screen(ImportProgress progress) {
         int screened = 0;
         for (Map.Entry<String, List<Long>> segment : idsBySegment.entrySet()) {
-            List<Long> ids = segment.getValue();
-            for (int from = 0; from < ids.size(); from += SCREENED_AT_ONCE) {
-                int to = Math.min(ids.size(), from + SCREENED_AT_ONCE);
-                catalogue.screen(segment.getKey(), ids.subList(from, to));
-                screened += to - from;
-                progress.at(screened / (double) written);
-            }
+            catalogue.screen(segment.getKey(), segment.getValue());
+            screened += segment.getValue().size();
+            progress.at(screened / (double) written);
         }
     }
 }
