@@ -51,7 +51,7 @@ class PackagePage {
         model.addAttribute("apart", valuesApart(view));
         model.addAttribute("values", names.all(view.dimensions()));
         model.addAttribute("offRoad", OffRoadTable.of(view.dimensions()));
-        return "catalogue/package";
+        return "catalogue/benchmark";
     }
 
     private List<MeasureLine> lines(PackageView view, ClassSnapshot snapshot) {

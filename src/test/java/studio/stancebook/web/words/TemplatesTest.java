@@ -26,6 +26,17 @@ class TemplatesTest {
                 .toList();
     }
 
+    /** Maven's jar plugin leaves files of this name out of the jar, as old Javadoc; seen with version 3.5. */
+    @Test
+    void haveNoNameThatThePackagedJarLacks() {
+        assertEquals(
+                List.of(),
+                Template.all().stream()
+                        .map(Template::path)
+                        .filter(path -> path.endsWith("package.html"))
+                        .toList());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
