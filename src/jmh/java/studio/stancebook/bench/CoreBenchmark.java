@@ -39,7 +39,7 @@ public class CoreBenchmark {
     private final DimensionSet set = complete();
     private final List<Point> longUnderbody = underbody(2000);
 
-    private static DimensionSet complete() {
+    static DimensionSet complete() {
         DimensionSetBuilder set = DimensionSet.builder()
                 .tyres(TyreDesignation.parse("265/70R17"))
                 .set(Dimension.WHEELBASE, 2800)

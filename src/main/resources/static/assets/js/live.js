@@ -30,6 +30,13 @@ if (tools) {
     enable();
   });
 
+  /* What is still being typed can be undone as well: the click on the button ends it and makes it a change. */
+  fields.addEventListener("input", ({ target }) => {
+    if (known.has(target)) {
+      undo.disabled = done.length === 0 && known.get(target) === target.value;
+    }
+  });
+
   undo.addEventListener("click", () => step(done, undone, "before", tools.dataset.undone));
   redo.addEventListener("click", () => step(undone, done, "after", tools.dataset.redone));
 

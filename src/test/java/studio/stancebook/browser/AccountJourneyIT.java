@@ -2,15 +2,10 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -33,8 +28,7 @@ class AccountJourneyIT {
     @Autowired
     StudioClients studio;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -48,7 +42,7 @@ class AccountJourneyIT {
 
     @AfterEach
     void close() {
-        context.close();
+        visit.close();
     }
 
     @Test
@@ -86,7 +80,7 @@ class AccountJourneyIT {
                 .isOk();
         page.getByRole(AriaRole.BUTTON, button("Revoke the token plotter")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("revoked");
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @Test
@@ -98,7 +92,7 @@ class AccountJourneyIT {
         call.waitFor();
 
         assertThat(page.title()).isEqualTo("Swagger UI");
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @ParameterizedTest
@@ -106,10 +100,10 @@ class AccountJourneyIT {
             value = ColorScheme.class,
             names = {"LIGHT", "DARK"})
     void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme) {
-        Page page = page(scheme, 360);
-        check(page, "/sign-in");
-        check(page, "/problems/impossible");
-        signIn(page);
+        visit = BrowserVisit.ofStranger(chromium, studio, scheme, 360);
+        check("/sign-in");
+        check("/problems/impossible");
+        visit.signIn(studio.person(Role.LEAD));
         for (String path : List.of(
                 "/account",
                 "/studio",
@@ -117,44 +111,23 @@ class AccountJourneyIT {
                 "/studio/people/new",
                 "/studio/people/" + studio.person(Role.LEAD).personId(),
                 "/no/such/page")) {
-            check(page, path);
+            check(path);
         }
     }
 
-    private void check(Page page, String path) {
-        page.navigate(studio.address() + path);
-        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-
-        assertThat(violations).as(path).extracting(Rule::getId, Rule::getHelp).isEmpty();
-        assertThat(scrolls).as("%s is wider than the window", path).isEqualTo(false);
+    private void check(String path) {
+        visit.open(path);
+        visit.meetsTheRules(path);
     }
 
     private Page signedIn(ColorScheme scheme, int width) {
-        Page page = page(scheme, width);
-        signIn(page);
-        return page;
-    }
-
-    private void signIn(Page page) {
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private Page page(ColorScheme scheme, int width) {
-        context = chromium.browser()
-                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        return page;
+        visit = BrowserVisit.ofStranger(chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private static Page.GetByRoleOptions link(String name) {

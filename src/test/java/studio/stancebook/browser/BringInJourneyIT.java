@@ -2,10 +2,6 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -15,8 +11,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -39,9 +33,8 @@ class BringInJourneyIT {
     @Autowired
     StudioClients studio;
 
-    private final List<String> complaints = new ArrayList<>();
     private final String segment = "Journey " + UUID.randomUUID().toString().substring(0, 8);
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -55,7 +48,7 @@ class BringInJourneyIT {
 
     @AfterEach
     void close() {
-        context.close();
+        visit.close();
     }
 
     private FilePayload table(int rows) {
@@ -97,7 +90,7 @@ class BringInJourneyIT {
                 () -> page.getByRole(AriaRole.BUTTON, button("CSV")).click());
         Path file = download.path();
         assertThat(Files.readAllLines(file)).hasSize(3001);
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @ParameterizedTest
@@ -131,30 +124,13 @@ class BringInJourneyIT {
     }
 
     private void check(Page page, String where) {
-        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-
-        assertThat(violations).as(where).extracting(Rule::getId, Rule::getHelp).isEmpty();
-        assertThat(scrolls).as("%s is wider than the window", where).isEqualTo(false);
+        visit.meetsTheRules(where);
     }
 
     private Page signedIn(ColorScheme scheme, int width) {
         SignedIn lead = studio.add(UUID.randomUUID() + "@studio.example", "Journey Lead", Role.LEAD);
-        context = chromium.browser()
-                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(lead.email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
+        visit = BrowserVisit.of(lead, chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private static Page.GetByRoleOptions button(String name) {

@@ -37,21 +37,31 @@ final class BrowserVisit implements AutoCloseable {
     /** A person who signed in and is at the board. */
     static BrowserVisit of(SignedIn who, Chromium chromium, StudioClients studio, NewContextOptions options) {
         BrowserVisit visit = new BrowserVisit(chromium, studio, options);
-        visit.open("/sign-in");
-        visit.page.getByLabel("E-mail").fill(who.email());
-        visit.page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        visit.page.keyboard().press("Enter");
-        visit.page.waitForURL(studio.address() + "/");
+        visit.signIn(who);
         return visit;
+    }
+
+    /** Somebody who has not signed in and has opened nothing. */
+    static BrowserVisit ofStranger(Chromium chromium, StudioClients studio, ColorScheme scheme, int width) {
+        return new BrowserVisit(chromium, studio, window(scheme, width));
+    }
+
+    /** Signs in by the form and comes to the board. */
+    void signIn(SignedIn who) {
+        open("/sign-in");
+        page.getByLabel("E-mail").fill(who.email());
+        page.getByLabel("Password").fill(StudioClients.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/");
+    }
+
+    private static NewContextOptions window(ColorScheme scheme, int width) {
+        return new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900);
     }
 
     /** The same with a window of some width in one of the themes. */
     static BrowserVisit of(SignedIn who, Chromium chromium, StudioClients studio, ColorScheme scheme, int width) {
-        return of(
-                who,
-                chromium,
-                studio,
-                new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
+        return of(who, chromium, studio, window(scheme, width));
     }
 
     Page page() {

@@ -2,14 +2,9 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -41,8 +36,7 @@ class CatalogueJourneyIT {
     @Autowired
     Segments segments;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -56,7 +50,7 @@ class CatalogueJourneyIT {
 
     @AfterEach
     void close() {
-        context.close();
+        visit.close();
     }
 
     @Test
@@ -89,7 +83,7 @@ class CatalogueJourneyIT {
         page.getByRole(AriaRole.BUTTON, button("Take it back")).click();
         page.getByRole(AriaRole.LINK, link(name)).click();
         assertThat(page.locator("#class").innerText()).contains("1 package counts");
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @ParameterizedTest
@@ -122,40 +116,17 @@ class CatalogueJourneyIT {
                 "/studio/ratios")) {
             check(page, path);
         }
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     private void check(Page page, String path) {
         page.navigate(studio.address() + path);
-        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-
-        assertThat(violations)
-                .as(path)
-                .extracting(
-                        Rule::getId,
-                        Rule::getHelp,
-                        rule -> rule.getNodes().get(0).getHtml())
-                .isEmpty();
-        assertThat(scrolls).as("%s is wider than the window", path).isEqualTo(false);
+        visit.meetsTheRules(path);
     }
 
     private Page signedIn(ColorScheme scheme, int width) {
-        context = chromium.browser()
-                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private static Page.GetByRoleOptions link(String name) {

@@ -2,16 +2,12 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.SelectOption;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,8 +26,7 @@ class MainJourneyIT {
     @Autowired
     StudioClients studio;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -45,7 +40,7 @@ class MainJourneyIT {
 
     @AfterEach
     void close() {
-        context.close();
+        visit.close();
     }
 
     @Test
@@ -57,7 +52,7 @@ class MainJourneyIT {
         enterProposalOutsideIt(page);
         correctIt(page);
 
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     /** car90 of R's rpart, see reference/SOURCES.md: 111 rows, of which 6 have no class and 3 tyres no aspect ratio. */
@@ -119,21 +114,8 @@ class MainJourneyIT {
     }
 
     private Page signedIn(ColorScheme scheme, int width) {
-        context = chromium.browser()
-                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 800));
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private static Page.GetByRoleOptions link(String name) {

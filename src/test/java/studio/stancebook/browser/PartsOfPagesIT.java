@@ -2,14 +2,10 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -37,8 +33,7 @@ class PartsOfPagesIT {
     @Autowired
     StudioClients studio;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -52,8 +47,8 @@ class PartsOfPagesIT {
 
     @AfterEach
     void close() {
-        context.close();
-        assertThat(complaints).isEmpty();
+        visit.close();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @ParameterizedTest
@@ -62,17 +57,7 @@ class PartsOfPagesIT {
         Page page = signedIn(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
         for (String path : List.of("/", "/living", "/living/question")) {
             page.navigate(studio.address() + path);
-            List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-            assertThat(violations)
-                    .as("%s, %s, %d px", path, scheme, width)
-                    .extracting(
-                            Rule::getId,
-                            Rule::getHelp,
-                            rule -> rule.getNodes().get(0).getHtml())
-                    .isEmpty();
-            assertThat(page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
-                    .as("%s fits %d px", path, width)
-                    .isEqualTo(true);
+            visit.meetsTheRules("%s, %s, %d px".formatted(path, scheme, width));
         }
     }
 
@@ -152,19 +137,7 @@ class PartsOfPagesIT {
     }
 
     private Page signedIn(NewContextOptions options) {
-        context = chromium.browser().newContext(options);
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if ("error".equals(message.type()) || "warning".equals(message.type())) {
-                complaints.add(page.url() + ": " + message.text());
-            }
-        });
-        page.onPageError(error -> complaints.add(page.url() + ": " + error));
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.DESIGNER).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
+        visit = BrowserVisit.of(studio.person(Role.DESIGNER), chromium, studio, options);
+        return visit.page();
     }
 }

@@ -2,14 +2,9 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,8 +57,7 @@ class ProposalJourneyIT {
     @Autowired
     Proposals proposals;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
 
     @BeforeAll
     static void start() {
@@ -77,7 +71,7 @@ class ProposalJourneyIT {
 
     @AfterEach
     void close() {
-        context.close();
+        visit.close();
     }
 
     private String saloons() {
@@ -121,7 +115,7 @@ class ProposalJourneyIT {
         assertThat(page.locator(".finding").innerText())
                 .isEqualTo("The one measure that was judged is not outside its band; none is too close to call.");
         assertThat(page.locator("#difference").innerText()).contains("\u2212270.38 mm");
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @ParameterizedTest
@@ -158,7 +152,7 @@ class ProposalJourneyIT {
             check(page, path);
         }
         refuseAndOvertake(page, proposal, lead);
-        assertThat(complaints).isEmpty();
+        assertThat(visit.complaints()).isEmpty();
     }
 
     private static Map<String, BandSetting> everyMeasure() {
@@ -209,35 +203,12 @@ class ProposalJourneyIT {
     }
 
     private void check(Page page, String path) {
-        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-        Object scrolls = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-
-        assertThat(violations)
-                .as(path)
-                .extracting(
-                        Rule::getId,
-                        Rule::getHelp,
-                        rule -> rule.getNodes().get(0).getHtml())
-                .isEmpty();
-        assertThat(scrolls).as("%s is wider than the window", path).isEqualTo(false);
+        visit.meetsTheRules(path);
     }
 
     private Page signedIn(ColorScheme scheme, int width) {
-        context = chromium.browser()
-                .newContext(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
+        return visit.page();
     }
 
     private static Page.GetByRoleOptions named(String name) {

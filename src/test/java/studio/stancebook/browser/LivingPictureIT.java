@@ -1,0 +1,87 @@
+package studio.stancebook.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.StudioClients;
+import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
+
+/** The living page, with every fragment in every state, looks as it did. */
+@StudioTest
+class LivingPictureIT {
+
+    private static Chromium chromium;
+
+    @Autowired
+    StudioClients studio;
+
+    @BeforeAll
+    static void start() {
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+    }
+
+    private byte[] picture(ColorScheme scheme, int width, String style) {
+        NewContextOptions options = new NewContextOptions()
+                .setColorScheme(scheme)
+                .setReducedMotion(ReducedMotion.REDUCE)
+                .setBypassCSP(!style.isEmpty())
+                .setViewportSize(width, 900);
+        try (BrowserVisit visit = BrowserVisit.of(studio.person(Role.DESIGNER), chromium, studio, options)) {
+            Page page = visit.open("/living");
+            page.evaluate("document.fonts.ready");
+            if (!style.isEmpty()) {
+                page.addStyleTag(new Page.AddStyleTagOptions().setContent(style));
+            }
+            return page.screenshot(new Page.ScreenshotOptions().setFullPage(true));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT, 1280", "DARK, 1280", "LIGHT, 360"})
+    void looksAsItDid(ColorScheme scheme, int width) {
+        new GoldenPicture("living-" + scheme.name().toLowerCase(java.util.Locale.ROOT) + "-" + width)
+                .holds(picture(scheme, width, ""));
+    }
+
+    /** The comparison sees what a person would wince at. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                ".verdict__shape { display: none }",
+                ".table td { text-align: end; padding-inline: 40px }",
+                "body { font-size: 18px; font-family: serif }",
+                ".button--primary, .side-view { visibility: hidden }"
+            })
+    void isSeenToBeBroken(String style) {
+        GoldenPicture.Difference difference = GoldenPicture.Difference.between(
+                GoldenPicture.small(GoldenPicture.read(picture(ColorScheme.LIGHT, 1280, ""))),
+                GoldenPicture.small(GoldenPicture.read(picture(ColorScheme.LIGHT, 1280, style))));
+
+        assertThat(difference.small()).as("%s", difference).isFalse();
+    }
+
+    @Test
+    void isTheSameTwice() {
+        GoldenPicture.Difference difference = GoldenPicture.Difference.between(
+                GoldenPicture.small(GoldenPicture.read(picture(ColorScheme.DARK, 1280, ""))),
+                GoldenPicture.small(GoldenPicture.read(picture(ColorScheme.DARK, 1280, ""))));
+
+        assertThat(difference.worst()).isLessThan(GoldenPicture.MOST_IN_SQUARE / 4);
+    }
+}
