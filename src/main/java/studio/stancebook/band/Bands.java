@@ -22,6 +22,7 @@ import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Legible;
 import studio.stancebook.problem.PreconditionRequired;
 import studio.stancebook.problem.Stale;
 import studio.stancebook.statistics.BandMethod;
@@ -261,10 +262,12 @@ public class Bands {
 
     private static String checked(String reason) {
         String text = reason.strip();
-        if (text.length() > MOST_REASON || text.chars().anyMatch(Character::isISOControl)) {
+        if (text.length() > MOST_REASON || !Legible.isLine(text)) {
             throw Impossible.ofField(
                     "reason",
-                    "A reason has at most " + MOST_REASON + " characters on one line, not " + text.length() + ".");
+                    "A reason has at most " + MOST_REASON
+                            + " characters on one line, without control characters or turns of direction; here are "
+                            + text.length() + ".");
         }
         return text;
     }

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Legible;
 import studio.stancebook.quantity.Interval;
 
 /** What names, keys, years and reasons may be. */
@@ -41,12 +42,12 @@ public final class CatalogueRules {
 
     /** What is wrong with a description that has no blanks around it; line breaks are allowed. */
     public static Optional<FieldError> description(String description) {
-        boolean readable = description.chars().allMatch(c -> c == '\n' || c == '\r' || c == '\t' || !isControl(c));
         return error(
-                readable && description.length() <= MOST_DESCRIPTION,
+                Legible.isText(description) && description.length() <= MOST_DESCRIPTION,
                 "description",
-                "A description has at most " + MOST_DESCRIPTION + " characters and no control characters, not "
-                        + shown(description) + ".");
+                "A description has at most " + MOST_DESCRIPTION
+                        + " characters, no control characters and no turns of direction, not " + shown(description)
+                        + ".");
     }
 
     /** What is wrong with a reason that has no blanks around it. */
@@ -93,16 +94,13 @@ public final class CatalogueRules {
     }
 
     private static Optional<FieldError> line(String field, String text, int most, String what) {
-        boolean fine = !text.isBlank() && text.length() <= most && text.chars().noneMatch(CatalogueRules::isControl);
+        boolean fine = !text.isBlank() && text.length() <= most && Legible.isLine(text);
         return error(
                 fine,
                 field,
-                what + " has 1 to " + most + " characters on one line, without control characters, not " + shown(text)
-                        + ".");
-    }
-
-    private static boolean isControl(int c) {
-        return Character.isISOControl(c) || c == '\u2028' || c == '\u2029';
+                what + " has 1 to " + most
+                        + " characters on one line, without control characters or turns of direction, not "
+                        + shown(text) + ".");
     }
 
     private static Optional<FieldError> error(boolean fine, String field, String message) {
@@ -110,7 +108,7 @@ public final class CatalogueRules {
     }
 
     private static String shown(String text) {
-        String line = text.replaceAll("\\p{Cntrl}", "?");
+        String line = Legible.shown(text);
         return "\"" + (line.length() <= 40 ? line : line.substring(0, 40) + "…") + "\"";
     }
 }

@@ -9,6 +9,7 @@ import studio.stancebook.dimension.Estimate;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Legible;
 
 /**
  * A ratio that a studio adds: the sum of some readings over the sum of others, so linear over linear.
@@ -32,8 +33,9 @@ public record StudioRatio(String key, String name, List<Reading> numerator, List
             errors.add(new FieldError(
                     "key", "A key has 3 to 60 lower-case letters, digits and hyphens, starting with a letter."));
         }
-        if (name.isBlank() || name.length() > 80) {
-            errors.add(new FieldError("name", "A name has 1 to 80 characters."));
+        if (name.isBlank() || name.length() > 80 || !Legible.isLine(name)) {
+            errors.add(
+                    new FieldError("name", "A name has 1 to 80 characters on one line, without turns of direction."));
         }
         checkTerms("numerator", numerator, errors);
         checkTerms("denominator", denominator, errors);

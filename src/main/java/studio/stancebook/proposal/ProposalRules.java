@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.Legible;
 
 /** What names and notes may be. */
 public final class ProposalRules {
@@ -17,25 +18,24 @@ public final class ProposalRules {
 
     /** What is wrong with a name that has no blanks around it. */
     public static Optional<FieldError> name(String name) {
-        boolean fine =
-                !name.isEmpty() && name.length() <= MOST_NAME && name.chars().noneMatch(Character::isISOControl);
+        boolean fine = !name.isEmpty() && name.length() <= MOST_NAME && Legible.isLine(name);
         return fine
                 ? Optional.empty()
                 : Optional.of(new FieldError(
                         "name",
-                        "A name has 1 to " + MOST_NAME + " characters on one line, without control characters, not "
+                        "A name has 1 to " + MOST_NAME
+                                + " characters on one line, without control characters or turns of direction, not "
                                 + shown(name) + "."));
     }
 
     /** What is wrong with a note that has no blanks around it; line breaks are allowed. */
     public static Optional<FieldError> note(String note) {
-        boolean readable =
-                note.chars().allMatch(c -> c == '\n' || c == '\r' || c == '\t' || !Character.isISOControl(c));
-        return readable && note.length() <= MOST_NOTE
+        return Legible.isText(note) && note.length() <= MOST_NOTE
                 ? Optional.empty()
                 : Optional.of(new FieldError(
                         "note",
-                        "A note has at most " + MOST_NOTE + " characters and no control characters, not " + shown(note)
+                        "A note has at most " + MOST_NOTE
+                                + " characters, no control characters and no turns of direction, not " + shown(note)
                                 + "."));
     }
 
@@ -48,7 +48,7 @@ public final class ProposalRules {
     }
 
     private static String shown(String text) {
-        String line = text.replaceAll("\\p{Cntrl}", "?");
+        String line = Legible.shown(text);
         return "\"" + (line.length() <= 40 ? line : line.substring(0, 40) + "…") + "\"";
     }
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.account.Role;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Legible;
 
 /** Reads what was typed about a person, collecting every objection before it refuses. */
 final class PersonChecks {
@@ -20,7 +21,7 @@ final class PersonChecks {
 
     String email(@Nullable String typed) {
         String email = Person.canonical(typed == null ? "" : typed);
-        if (email.length() > MAX_EMAIL || !EMAIL.matcher(email).matches()) {
+        if (email.length() > MAX_EMAIL || !EMAIL.matcher(email).matches() || !Legible.isLine(email)) {
             object(
                     "email",
                     told(email, "an e-mail address") + "it takes the form name@place, at most " + MAX_EMAIL
@@ -31,8 +32,11 @@ final class PersonChecks {
 
     String displayName(@Nullable String typed) {
         String name = typed == null ? "" : typed.strip();
-        if (name.isEmpty() || name.length() > MAX_NAME || name.chars().anyMatch(Character::isISOControl)) {
-            object("displayName", told(name, "a name") + "it takes 1 to " + MAX_NAME + " characters on one line.");
+        if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
+            object(
+                    "displayName",
+                    told(name, "a name") + "it takes 1 to " + MAX_NAME
+                            + " characters on one line, without turns of direction.");
         }
         return name;
     }
@@ -72,7 +76,7 @@ final class PersonChecks {
 
     /** Begins a sentence about what was typed, or about nothing having been typed. */
     private static String told(@Nullable String typed, String wanted) {
-        String text = typed == null ? "" : typed.strip();
+        String text = typed == null ? "" : Legible.shown(typed.strip());
         if (text.isEmpty()) {
             return "Give " + wanted + ": ";
         }

@@ -18,6 +18,7 @@ import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Legible;
 import studio.stancebook.problem.NotFound;
 
 /** Issues, recognises and revokes tokens. */
@@ -98,9 +99,11 @@ public class TokenDesk {
 
     private static String checkedName(@Nullable String typed) {
         String name = typed == null ? "" : typed.strip();
-        if (name.isEmpty() || name.length() > MAX_NAME || name.chars().anyMatch(Character::isISOControl)) {
+        if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
             throw Impossible.ofField(
-                    "name", "A token has a name of 1 to " + MAX_NAME + " characters, such as the program it is for.");
+                    "name",
+                    "A token has a name of 1 to " + MAX_NAME
+                            + " characters without control characters or turns of direction, such as the program it is for.");
         }
         return name;
     }

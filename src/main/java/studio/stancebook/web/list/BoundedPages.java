@@ -1,5 +1,6 @@
 package studio.stancebook.web.list;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Configuration;
@@ -14,6 +15,7 @@ import org.springframework.web.context.request.NativeWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.util.UriUtils;
 import studio.stancebook.problem.Malformed;
 
 /** Reads {@code page}, {@code size} and {@code sort}, refusing what is out of range instead of bending it silently. */
@@ -46,6 +48,7 @@ class BoundedPages implements WebMvcConfigurer {
                 @Nullable WebDataBinderFactory binders) {
             check("page", request.getParameter("page"), 0, MAX_PAGE);
             check("size", request.getParameter("size"), 1, MAX_SIZE);
+            checkSort(request.getParameterValues("sort"));
             return super.resolveArgument(parameter, model, request, binders);
         }
 
@@ -54,6 +57,19 @@ class BoundedPages implements WebMvcConfigurer {
                 String shown = value.length() > 20 ? value.substring(0, 20) + "…" : value;
                 throw Malformed.ofField(
                         name, name + " is a whole number from " + min + " to " + max + ", not \"" + shown + "\".");
+            }
+        }
+
+        /** Spring Data decodes the order a second time, and takes what it cannot decode for a fault of ours. */
+        private static void checkSort(String @Nullable [] orders) {
+            for (String order : orders == null ? new String[0] : orders) {
+                try {
+                    UriUtils.decode(order, StandardCharsets.UTF_8);
+                } catch (IllegalArgumentException e) {
+                    String shown = order.length() > 20 ? order.substring(0, 20) + "…" : order;
+                    throw Malformed.ofField(
+                            "sort", "sort names a column, and asc or desc after a comma, not \"" + shown + "\".");
+                }
             }
         }
 

@@ -6,6 +6,7 @@ import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authentication.InsufficientAuthenticationException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.csrf.CsrfException;
+import studio.stancebook.problem.Legible;
 
 /** Sentences for refusals whose own message is not meant for people. */
 final class Words {
@@ -34,7 +35,7 @@ final class Words {
 
     /** A value as it may be repeated to whoever sent it: not endless, and on one line. */
     static String shown(@Nullable Object value) {
-        String text = String.valueOf(value).replaceAll("\\p{Cntrl}", " ");
+        String text = Legible.shown(String.valueOf(value));
         return text.length() <= MAX_SHOWN ? text : text.substring(0, MAX_SHOWN) + "…";
     }
 
