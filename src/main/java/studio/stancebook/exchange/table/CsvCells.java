@@ -22,14 +22,14 @@ final class CsvCells extends AbstractBaseCsvCallbackHandler<List<Cell>> {
         cells = new ArrayList<>();
         characters = 0;
         row++;
-        if (row > TableLimits.MOST_ROWS + 1L) {
-            throw TableLimits.tooManyRows();
-        }
     }
 
     @Override
     protected void handleField(int fieldIdx, char[] buf, int offset, int len, boolean quoted) {
         characters += len;
+        if (row > TableLimits.MOST_ROWS + 1L) { // not at the beginning of a record, which the end of the text has too
+            throw TableLimits.tooManyRows();
+        }
         if (len > TableLimits.MOST_CHARACTERS_IN_CELL) {
             throw TableLimits.cellTooLong(row);
         }

@@ -198,6 +198,18 @@ class CsvTableTest {
     }
 
     @Test
+    void readsAsManyRowsAsTheMost() throws IOException {
+        Reader text = new RepeatedLines("a,b\n", "1,2\n", TableLimits.MOST_ROWS);
+        int rows = 0;
+        try (CsvTable table = new CsvTable(text, ',', () -> 0)) {
+            while (table.next() != null) {
+                rows++;
+            }
+        }
+        assertThat(rows).isEqualTo(TableLimits.MOST_ROWS);
+    }
+
+    @Test
     void refusesMoreRowsThanTheMost() throws IOException {
         Reader text = new RepeatedLines("a,b\n", "1,2\n", TableLimits.MOST_ROWS + 1);
         try (CsvTable table = new CsvTable(text, ',', () -> 0)) {
