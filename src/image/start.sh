@@ -1,14 +1,17 @@
 #!/usr/bin/env bash
 # Starts the server from the folder of this file, with the start-up cache that train.sh made there. The shell gives its
-# process to Java, so that SIGTERM reaches the server. Further options of Java: JDK_JAVA_OPTIONS.
+# process to Java, so that SIGTERM reaches the server. Further options of Java: JDK_JAVA_OPTIONS. STANCEBOOK_TRAIN_TO is
+# for this file only: the server refuses to start with a setting that it does not know.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
 
+train_to=${STANCEBOOK_TRAIN_TO:-}
+unset STANCEBOOK_TRAIN_TO
 cache=()
-if [[ -n ${STANCEBOOK_TRAIN_TO:-} ]]; then
-  case $STANCEBOOK_TRAIN_TO in
-    *.aot) cache=(-XX:AOTCacheOutput="$STANCEBOOK_TRAIN_TO") ;;
-    *) cache=(-XX:ArchiveClassesAtExit="$STANCEBOOK_TRAIN_TO") ;;
+if [[ -n $train_to ]]; then
+  case $train_to in
+    *.aot) cache=(-XX:AOTCacheOutput="$train_to") ;;
+    *) cache=(-XX:ArchiveClassesAtExit="$train_to") ;;
   esac
 elif [[ -f stancebook.aot ]]; then
   cache=(-XX:AOTCache=stancebook.aot)
