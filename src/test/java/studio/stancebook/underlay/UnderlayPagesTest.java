@@ -77,6 +77,16 @@ class UnderlayPagesTest {
         assertThat(page.body()).contains("No sheet is drawn yet.").doesNotContain("??", "<img");
     }
 
+    @Test
+    void drawsFromALinkWithASizeAlone() {
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+
+        HttpResponse<String> page = viewer.get("/underlay?segment=" + segment + "&wheelbase=2800");
+
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).doesNotContain("No sheet is drawn yet.");
+    }
+
     /** 265/70R17: 432 + 2 x 186 = 804 mm by UN R30; 3.5 x 804 = 2814 mm. */
     @Test
     void drawsASegmentFromATyreSizeWithItsFiguresAndFiles() {

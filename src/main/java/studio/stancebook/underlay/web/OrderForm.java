@@ -38,7 +38,10 @@ record OrderForm(Map<String, String> typed) {
 
     /** Whether there is enough to draw, or to say what is missing. */
     boolean sent() {
-        return typed.containsKey("scale") || !get("proposal").isEmpty();
+        return typed.containsKey("scale")
+                || !get("proposal").isEmpty()
+                || !get("tyre").isEmpty()
+                || !get("wheelbase").isEmpty();
     }
 
     /** @throws Malformed naming every field that cannot be read */
