@@ -34,13 +34,6 @@ public record FileChoice(Set<Overlay> layers, int widthPx) {
      * @throws Malformed if there is no such layer, or the width is not one that a picture may have
      */
     public static FileChoice of(@Nullable List<String> layers, @Nullable Integer widthPx) {
-        int width = widthPx == null ? USUAL_WIDTH_PX : widthPx;
-        if (width < PlatePng.LEAST_WIDTH_PX || width > PlatePng.MOST_WIDTH_PX) {
-            throw Malformed.ofField(
-                    "width",
-                    "A width is a whole number from " + PlatePng.LEAST_WIDTH_PX + " to " + PlatePng.MOST_WIDTH_PX
-                            + " px, not " + width + ".");
-        }
-        return new FileChoice(Overlay.of(layers), width);
+        return new FileChoice(Overlay.of(layers), PlatePng.widthPx(widthPx, USUAL_WIDTH_PX));
     }
 }

@@ -10,20 +10,43 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.problem.Malformed;
 
 /** Writes a plate as a picture of dots, the same as its PDF shows. */
 public final class PlatePng {
 
     /** Narrowest picture, px. */
-    public static final int LEAST_WIDTH_PX = 320;
+    private static final int LEAST_WIDTH_PX = 320;
 
     /** Widest picture, px. */
-    public static final int MOST_WIDTH_PX = 4096;
+    private static final int MOST_WIDTH_PX = 4096;
 
     /** A picture of the greatest size takes some 50 MB while it is made. */
     private static final Semaphore TURNS = new Semaphore(2);
 
     private PlatePng() {}
+
+    /**
+     * The width that a request asks for, px.
+     *
+     * @param asked null for the usual one
+     * @throws Malformed if a picture may not have this width
+     */
+    public static int widthPx(@Nullable Integer asked, int usual) {
+        int width = asked == null ? usual : asked;
+        if (!allowed(width)) {
+            throw Malformed.ofField(
+                    "width",
+                    "A width is a whole number from " + LEAST_WIDTH_PX + " to " + MOST_WIDTH_PX + " px, not " + width
+                            + ".");
+        }
+        return width;
+    }
+
+    private static boolean allowed(int widthPx) {
+        return widthPx >= LEAST_WIDTH_PX && widthPx <= MOST_WIDTH_PX;
+    }
 
     /**
      * The whole file.
@@ -32,7 +55,7 @@ public final class PlatePng {
      * @throws IllegalArgumentException if the width is another
      */
     public static byte[] of(Plate plate, int widthPx) {
-        if (widthPx < LEAST_WIDTH_PX || widthPx > MOST_WIDTH_PX) {
+        if (!allowed(widthPx)) {
             throw new IllegalArgumentException(
                     "A picture is " + LEAST_WIDTH_PX + " to " + MOST_WIDTH_PX + " px wide, not " + widthPx);
         }

@@ -6,7 +6,7 @@
  * line of text).
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity"})
+@ApplicationModule(allowedDependencies = {"quantity", "problem"})
 package studio.stancebook.paper;
 
 import org.jspecify.annotations.NullMarked;

@@ -16,7 +16,6 @@ import studio.stancebook.account.SignedIn;
 import studio.stancebook.paper.PlatePdf;
 import studio.stancebook.paper.PlatePng;
 import studio.stancebook.paper.PlateSvg;
-import studio.stancebook.problem.Malformed;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.underlay.Framework;
 import studio.stancebook.underlay.Proportion;
@@ -144,13 +143,7 @@ class UnderlayCalls {
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted,
             @RequestParam(required = false) @Nullable Integer width,
             @AuthenticationPrincipal SignedIn who) {
-        int px = width == null ? USUAL_WIDTH_PX : width;
-        if (px < PlatePng.LEAST_WIDTH_PX || px > PlatePng.MOST_WIDTH_PX) {
-            throw Malformed.ofField(
-                    "width",
-                    "A width is a whole number from " + PlatePng.LEAST_WIDTH_PX + " to " + PlatePng.MOST_WIDTH_PX
-                            + " px, not " + px + ".");
-        }
+        int px = PlatePng.widthPx(width, USUAL_WIDTH_PX);
         return ResponseEntity.ok()
                 .contentType(MediaType.IMAGE_PNG)
                 .body(PlatePng.of(draw(wanted, who).plate(), px));
