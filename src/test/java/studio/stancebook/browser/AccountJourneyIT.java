@@ -7,10 +7,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -23,22 +22,13 @@ import studio.stancebook.account.SignedIn;
 @StudioTest
 class AccountJourneyIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
 
     private BrowserVisit visit;
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @AfterEach
     void close() {

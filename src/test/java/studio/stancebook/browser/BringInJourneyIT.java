@@ -12,10 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -28,23 +27,14 @@ import studio.stancebook.account.SignedIn;
 @StudioTest
 class BringInJourneyIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
 
     private final String segment = "Journey " + UUID.randomUUID().toString().substring(0, 8);
     private BrowserVisit visit;
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @AfterEach
     void close() {

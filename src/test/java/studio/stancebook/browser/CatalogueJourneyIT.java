@@ -6,10 +6,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -25,7 +24,8 @@ import studio.stancebook.catalogue.Segments;
 @StudioTest
 class CatalogueJourneyIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
@@ -37,16 +37,6 @@ class CatalogueJourneyIT {
     Segments segments;
 
     private BrowserVisit visit;
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @AfterEach
     void close() {

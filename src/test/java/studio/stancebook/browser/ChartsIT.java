@@ -8,10 +8,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -30,7 +29,8 @@ import studio.stancebook.proposal.Proposals;
 @StudioTest
 class ChartsIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
@@ -45,16 +45,6 @@ class ChartsIT {
     Proposals proposals;
 
     private BrowserVisit visit;
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @AfterEach
     void leave() {

@@ -8,14 +8,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
  * A Chromium for the browser tests, found or installed: the one of this machine, else Debian's when we may install it, else
- * the one that the browser library downloads, else a sentence that says what to do.
+ * the one that the browser library downloads, else a sentence that says what to do. As an extension of a test class it starts
+ * before the first test and ends after the last.
  */
-final class Chromium implements AutoCloseable {
+final class Chromium implements BeforeAllCallback, AfterAllCallback {
 
     private static final List<String> PLACES =
             List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/snap/bin/chromium");
@@ -30,25 +36,20 @@ final class Chromium implements AutoCloseable {
             "--disable-sync",
             "--force-color-profile=srgb");
 
-    private final Playwright playwright;
-    private final Browser browser;
+    private @Nullable Playwright playwright;
+    private @Nullable Browser browser;
 
-    private Chromium(Playwright playwright, Browser browser) {
-        this.playwright = playwright;
-        this.browser = browser;
-    }
-
-    static Chromium start() {
+    @Override
+    public void beforeAll(ExtensionContext context) {
         Optional<Path> installed = installed().or(Chromium::installFromDebian);
-        Playwright playwright = Playwright.create(new Playwright.CreateOptions()
+        playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(installed.isPresent() ? Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1") : Map.of()));
         BrowserType.LaunchOptions options =
                 new BrowserType.LaunchOptions().setHeadless(true).setArgs(QUIET_FLAGS);
         installed.ifPresent(options::setExecutablePath);
         try {
-            return new Chromium(playwright, playwright.chromium().launch(options));
+            browser = playwright.chromium().launch(options);
         } catch (RuntimeException failure) {
-            playwright.close();
             throw new IllegalStateException(
                     "The browser tests need a Chromium: install one (Debian: apt-get install chromium), or let this machine"
                             + " reach the browser library's download.",
@@ -85,12 +86,14 @@ final class Chromium implements AutoCloseable {
     }
 
     Browser browser() {
-        return browser;
+        return Objects.requireNonNull(browser, "The browser has not started.");
     }
 
+    /** Also after a browser that did not start. */
     @Override
-    public void close() {
-        browser.close();
-        playwright.close();
+    public void afterAll(ExtensionContext context) {
+        if (playwright != null) {
+            playwright.close(); // with its browser
+        }
     }
 }

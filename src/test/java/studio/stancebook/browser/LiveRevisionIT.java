@@ -7,10 +7,9 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -32,7 +31,8 @@ import studio.stancebook.statistics.BandMethod;
 @StudioTest
 class LiveRevisionIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
@@ -50,16 +50,6 @@ class LiveRevisionIT {
     Proposals proposals;
 
     private BrowserVisit visit;
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @AfterEach
     void leave() {

