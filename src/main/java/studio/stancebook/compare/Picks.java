@@ -56,10 +56,7 @@ public class Picks {
 
     private Compared proposal(Pick pick, SignedIn who) {
         ProposalView found = proposals.get(pick.id(), who);
-        Integer asked = pick.revision();
-        RevisionView revision = asked == null || asked == found.newest().number()
-                ? found.newest()
-                : proposals.revision(pick.id(), asked, who);
+        RevisionView revision = proposals.revision(found, pick.revision(), who);
         return new Compared(
                 pick,
                 found.name() + ", r" + revision.number(),

@@ -1,6 +1,7 @@
 package studio.stancebook.proposal;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
@@ -78,6 +79,19 @@ public class Proposals {
     @Transactional(readOnly = true)
     public RevisionView revision(long id, int number, SignedIn who) {
         return reading.revision(id, number, who);
+    }
+
+    /**
+     * The revision that somebody asks for of a proposal already read.
+     *
+     * @param number null for the newest
+     * @throws UnknownRevision if the proposal has none of this number
+     */
+    @Transactional(readOnly = true)
+    public RevisionView revision(ProposalView proposal, @Nullable Integer number, SignedIn who) {
+        return number == null || number == proposal.newest().number()
+                ? proposal.newest()
+                : reading.revision(proposal.id(), number, who);
     }
 
     /**

@@ -68,7 +68,7 @@ class ProposalDrawing {
 
     private SideView sideView(long id, @Nullable Integer revision, SignedIn who) {
         ProposalView proposal = proposals.get(id, who);
-        RevisionView shown = revision == null ? proposal.newest() : proposals.revision(id, revision, who);
+        RevisionView shown = proposals.revision(proposal, revision, who);
         return pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment());
     }
 }

@@ -32,9 +32,7 @@ class ProposalPage {
             @AuthenticationPrincipal SignedIn who,
             Model model) {
         ProposalView proposal = proposals.get(id, who);
-        RevisionView shown = revision == null || revision == proposal.newest().number()
-                ? proposal.newest()
-                : proposals.revision(id, revision, who);
+        RevisionView shown = proposals.revision(proposal, revision, who);
         pages.fill(proposal, shown, who, model);
         return "proposal/proposal";
     }

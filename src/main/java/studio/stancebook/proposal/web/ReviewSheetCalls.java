@@ -44,7 +44,7 @@ class ReviewSheetCalls {
             @RequestParam(required = false) @Nullable Integer revision,
             @AuthenticationPrincipal SignedIn who) {
         ProposalView proposal = proposals.get(id, who);
-        RevisionView shown = revision == null ? proposal.newest() : proposals.revision(id, revision, who);
+        RevisionView shown = proposals.revision(proposal, revision, who);
         ReviewSheet sheet = new ReviewSheet(
                 proposal,
                 shown,
