@@ -22,6 +22,7 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import org.thymeleaf.templateresolver.StringTemplateResolver;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.DrawingDialect;
 import studio.stancebook.drawing.SideView;
 import studio.stancebook.drawing.SideViewOptions;
 import studio.stancebook.drawing.StripReading;
@@ -54,6 +55,7 @@ public class DrawingBenchmark {
         strings.setOrder(2);
         engine.addTemplateResolver(files);
         engine.addTemplateResolver(strings);
+        engine.addDialect(new DrawingDialect());
         ResourceBundleMessageSource words = new ResourceBundleMessageSource();
         words.setBasename("messages/drawing");
         words.setDefaultEncoding("UTF-8");

@@ -21,14 +21,14 @@ final class Draughtsman {
     private final Lettering lettering;
     private final Remarks remarks;
 
-    Draughtsman(Vehicle vehicle, SideViewOptions options, Format format) {
+    Draughtsman(Vehicle vehicle, SideViewOptions options, Figures figures, Format format) {
         this.vehicle = vehicle;
         this.options = options;
         this.format = format;
         this.marking = Marking.of(options);
         this.extent = Extent.of(vehicle, format, !options.ghosts().isEmpty());
         this.silhouette = new Silhouette(vehicle, format.decimals());
-        this.figures = new Figures(vehicle.recorded(), marking);
+        this.figures = figures;
         this.remarks = new Remarks(options, marking);
         this.lettering = new Lettering(extent.em());
         this.labels = new Labels(

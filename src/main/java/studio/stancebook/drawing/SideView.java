@@ -36,22 +36,25 @@ public record SideView(
     public static SideView of(DimensionSet dimensions, SideViewOptions options) {
         Vehicle vehicle = Vehicle.of(dimensions);
         Marking marking = Marking.of(options);
-        List<Figure> figures = new Figures(dimensions, marking).table();
-        Sheet wide = new Draughtsman(vehicle, options, Format.WIDE).sheet();
+        Figures figures = new Figures(dimensions, marking);
+        List<Figure> table = figures.table();
+        Sheet wide = new Draughtsman(vehicle, options, figures, Format.WIDE).sheet();
         return new SideView(
                 options.id(),
                 options.title(),
-                Description.of(vehicle, figures),
+                Description.of(vehicle, table),
                 wide,
-                new Draughtsman(vehicle, options, Format.NARROW).sheet(),
-                figures,
+                new Draughtsman(vehicle, options, figures, Format.NARROW).sheet(),
+                table,
                 vehicle.unscaled(),
                 new Remarks(options, marking).captions(wide));
     }
 
     /** The vehicle alone, small: less than 4 KB as SVG. */
     public static Sheet thumbnail(DimensionSet dimensions) {
-        return new Draughtsman(Vehicle.of(dimensions), SideViewOptions.of("t", ""), Format.THUMBNAIL).sheet();
+        SideViewOptions options = SideViewOptions.of("t", "");
+        Figures figures = new Figures(dimensions, Marking.of(options));
+        return new Draughtsman(Vehicle.of(dimensions), options, figures, Format.THUMBNAIL).sheet();
     }
 
     public String titleId() {

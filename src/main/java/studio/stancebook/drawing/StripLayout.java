@@ -9,6 +9,9 @@ import studio.stancebook.quantity.NumberText;
 /** Places everything on one strip. */
 final class StripLayout {
 
+    /** How high a strip is. */
+    static final int HEIGHT_PX = 46;
+
     private static final int BINS = 100;
     private static final double PROFILE_PX = 18;
     private static final double AXIS_PX = 34;

@@ -1,6 +1,6 @@
 /**
  * The two pictures that carry the tool: the side view and the band strip. Coordinates are computed here in plain
- * records; templates write them as SVG.
+ * records; templates frame them, and a dialect places their shapes as SVG.
  *
  * <p>Vocabulary: a <em>sheet</em> is one picture in mm, x to the right, y downwards (so y = -z); its <em>layers</em> lie
  * over each other in order; a <em>stroke</em> is a path, a <em>disc</em> a circle, <em>words</em> a line of text. <em>Tape</em>

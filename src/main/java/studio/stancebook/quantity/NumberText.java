@@ -25,7 +25,20 @@ public final class NumberText {
         return (rounded.signum() > 0 ? "+" : "") + rounded.toPlainString();
     }
 
+    private static final double[] POWERS = {1, 10, 100, 1000};
+    private static final double MOST_QUICK = 1e9;
+
+    /** A value closer than this to half a unit is rounded by its decimal text. */
+    private static final double NEARLY_HALF = 1e-6;
+
     private static BigDecimal rounded(double value, int decimals) {
+        if (decimals >= 0 && decimals < POWERS.length && Math.abs(value) < MOST_QUICK) {
+            double units = Math.abs(value) * POWERS[decimals];
+            if (Math.abs(units - Math.floor(units) - 0.5) > NEARLY_HALF) {
+                long whole = (long) Math.floor(units + 0.5);
+                return BigDecimal.valueOf(value < 0 ? -whole : whole, decimals);
+            }
+        }
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

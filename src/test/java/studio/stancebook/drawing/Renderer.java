@@ -31,6 +31,7 @@ final class Renderer {
         strings.setOrder(2);
         engine.addTemplateResolver(files);
         engine.addTemplateResolver(strings);
+        engine.addDialect(new DrawingDialect());
         ResourceBundleMessageSource words = new ResourceBundleMessageSource();
         words.setBasename("messages/drawing");
         words.setDefaultEncoding("UTF-8");

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,6 +48,23 @@ class QuantityTest {
     @CsvSource({"2850,3,2850", "0.1,3,0.1", "-0.0001,2,0", "1234567.891,1,1234567.9", "1e-7,3,0"})
     void writesPlainNumbers(double value, int decimals, String expected) {
         assertEquals(expected, NumberText.plain(value, decimals));
+    }
+
+    /** Against the rounding of {@link BigDecimal}, halves up from the decimal text of the number. */
+    @Test
+    void roundsAsDecimalsDo() {
+        SplittableRandom random = new SplittableRandom(55);
+        for (int i = 0; i < 20_000; i++) {
+            int decimals = random.nextInt(5);
+            double free = random.nextDouble(-1e4, 1e4);
+            double half = (random.nextInt(-100_000, 100_000) + 0.5) / Math.pow(10, decimals);
+            for (double value : new double[] {free, half, Math.nextUp(half), Math.nextDown(half), free * 1e9}) {
+                String expected = BigDecimal.valueOf(value)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString();
+                assertEquals(expected, NumberText.fixed(value, decimals), value + " to " + decimals);
+            }
+        }
     }
 
     @Test
