@@ -37,9 +37,19 @@ class RestoreAtStart implements FlywayMigrationStrategy {
     public void migrate(Flyway flyway) {
         refuseNewer(flyway);
         if (file.isBlank()) {
-            flyway.migrate();
+            bringUp(flyway);
         } else {
             restore(flyway, RestoreCheck.soundBackup(Path.of(file)));
+        }
+    }
+
+    private static void bringUp(Flyway flyway) {
+        if (flyway.migrate().migrationsExecuted > 0) {
+            try {
+                FreshTables.settle(flyway.getConfiguration().getDataSource());
+            } catch (SQLException e) {
+                throw new IllegalStateException("The database could not be opened anew after its tables were made", e);
+            }
         }
     }
 
@@ -60,7 +70,7 @@ class RestoreAtStart implements FlywayMigrationStrategy {
         Restore restore = new Restore(flyway.getConfiguration().getDataSource());
         try {
             refuseUnlessEmpty(restore);
-            flyway.migrate();
+            bringUp(flyway);
             refuseOtherSchema(backup, restore.schema());
             restore.run(backup);
             LOG.info(
