@@ -2,59 +2,30 @@ package studio.stancebook.paper;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.EnumMap;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The two weights of the studio's face, embedded in a document. */
+/** The faces of a document, each embedded when the first word is set in it. */
 final class Faces {
 
-    /** Stands for a character that the face does not have. */
-    private static final String UNKNOWN = "?";
+    private final PDDocument document;
+    private final Map<Face, PDFont> embedded = new EnumMap<>(Face.class);
 
-    private final PDFont regular;
-    private final PDFont strong;
-
-    Faces(PDDocument document) throws IOException {
-        this.regular = load(document, "/paper/overpass-400.ttf");
-        this.strong = load(document, "/paper/overpass-600.ttf");
+    Faces(PDDocument document) {
+        this.document = document;
     }
 
-    private static PDFont load(PDDocument document, String resource) throws IOException {
-        try (InputStream file = Faces.class.getResourceAsStream(resource)) {
-            if (file == null) {
-                throw new IllegalStateException("The program is incomplete: it lacks " + resource);
+    PDFont of(Face face) throws IOException {
+        PDFont font = embedded.get(face);
+        if (font == null) {
+            try (InputStream file = face.file()) {
+                font = PDType0Font.load(document, file, true);
             }
-            return PDType0Font.load(document, file, true);
+            embedded.put(face, font);
         }
-    }
-
-    PDFont of(Mark.Writing writing) {
-        return writing.strong() ? strong : regular;
-    }
-
-    /** The text with a question mark for every character that the face does not have. */
-    String known(Mark.Writing writing) {
-        PDFont face = of(writing);
-        StringBuilder known = new StringBuilder();
-        writing.text()
-                .codePoints()
-                .mapToObj(Character::toString)
-                .forEach(one -> known.append(has(face, one) ? one : UNKNOWN));
-        return known.toString();
-    }
-
-    private static boolean has(PDFont face, String character) {
-        try {
-            face.encode(character);
-            return true;
-        } catch (IOException | IllegalArgumentException missing) {
-            return false;
-        }
-    }
-
-    /** Width of a text in mm. */
-    double widthMm(Mark.Writing writing, String text) throws IOException {
-        return of(writing).getStringWidth(text) / 1000 * writing.sizeMm();
+        return font;
     }
 }

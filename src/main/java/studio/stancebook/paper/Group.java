@@ -27,7 +27,14 @@ public record Group(String name, Role role, String alternative, List<Mark> marks
         TITLE("H1"),
         HEADING("H2"),
         PARAGRAPH("P"),
-        FIGURE("Figure");
+        FIGURE("Figure"),
+        /** Heads a column; the first after anything else begins a table. */
+        COLUMN_HEADER("TH"),
+        /** Heads a row, which it begins. */
+        ROW_HEADER("TH"),
+        CELL("TD"),
+        /** A figure in a cell of its own. */
+        CELL_FIGURE("Figure");
 
         private final String tag;
 
@@ -37,6 +44,10 @@ public record Group(String name, Role role, String alternative, List<Mark> marks
 
         String tag() {
             return tag;
+        }
+
+        boolean inTable() {
+            return ordinal() >= COLUMN_HEADER.ordinal();
         }
     }
 }

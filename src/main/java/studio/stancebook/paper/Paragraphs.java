@@ -7,7 +7,8 @@ import studio.stancebook.paper.Group.Role;
 /** Sets text in lines of a width, one group for each paragraph. */
 public final class Paragraphs {
 
-    private static final double LEADING_EM = 1.4;
+    /** From line to line. */
+    public static final double LEADING_EM = 1.4;
 
     private final double left;
     private final double width;
@@ -37,11 +38,6 @@ public final class Paragraphs {
         y += mm;
     }
 
-    /** How high a text is when it is set, mm. */
-    public double heightMm(String text, double sizeMm, boolean strong) {
-        return lines(text, sizeMm, strong).size() * LEADING_EM * sizeMm;
-    }
-
     /** Sets a text; false, and nothing set, where it would run over the foot. */
     public boolean add(Role role, String text, double sizeMm, boolean strong, String colour) {
         List<String> lines = lines(text, sizeMm, strong);
@@ -68,11 +64,16 @@ public final class Paragraphs {
     }
 
     private List<String> lines(String text, double sizeMm, boolean strong) {
+        return lines(text, sizeMm, strong, width);
+    }
+
+    /** A text in lines of that width; a word that is wider has a line of its own. */
+    public static List<String> lines(String text, double sizeMm, boolean strong, double widthMm) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : Writable.text(text).split(" ")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && LetterWidths.em(longer, strong) * sizeMm > width) {
+            if (!line.isEmpty() && LetterWidths.em(longer, strong) * sizeMm > widthMm) {
                 lines.add(line + " ");
                 line.setLength(0);
                 longer = word;

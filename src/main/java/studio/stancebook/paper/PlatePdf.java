@@ -43,8 +43,10 @@ public final class PlatePdf {
         PDDocument document = new PDDocument();
         PDPage page = new PDPage(new PDRectangle(points(plate.widthMm()), points(plate.heightMm())));
         document.addPage(page);
+        document.setVersion(1.7f);
         document.getDocumentInformation().setTitle(plate.title());
         document.getDocumentInformation().setSubject(plate.description());
+        document.getDocumentCatalog().setMetadata(Metadata.of(plate, document));
         Tags tags = new Tags(page);
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
             new PlatePdf(plate, content, new Faces(document)).write(tags);
@@ -143,17 +145,17 @@ public final class PlatePdf {
     }
 
     private void writing(Mark.Writing writing) throws IOException {
-        String text = faces.known(writing);
-        double width = faces.widthMm(writing, text);
-        double left = writing.left(width);
+        double width = LetterWidths.em(writing.text(), writing.strong()) * writing.sizeMm();
         if (writing.ground() != null) {
             trace(new Mark.Trace(writing.cover(width), Ink.wash(writing.ground(), 1)));
         }
         content.beginText();
         content.setNonStrokingColor(Color.decode(writing.colour()));
-        content.setFont(faces.of(writing), (float) writing.sizeMm());
-        content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) writing.yMm()));
-        content.showText(text);
+        content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) writing.left(width), (float) writing.yMm()));
+        for (Face.Run run : Face.runs(writing.text(), writing.strong())) {
+            content.setFont(faces.of(run.face()), (float) writing.sizeMm());
+            content.showText(run.text());
+        }
         content.endText();
     }
 }

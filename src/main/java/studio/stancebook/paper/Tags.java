@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedCo
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** The tag tree of a document of one page, ISO 32000-1, 14.7: what each group is, in reading order. */
@@ -22,6 +23,9 @@ final class Tags {
     private final PDStructureTreeRoot root = new PDStructureTreeRoot();
     private final PDStructureElement whole = new PDStructureElement("Document", root);
     private final COSArray parents = new COSArray();
+    private PDStructureElement table = whole;
+    private PDStructureElement row = whole;
+    private Group.Role last = Group.Role.ARTIFACT;
 
     Tags(PDPage page) {
         this.page = page;
@@ -31,18 +35,51 @@ final class Tags {
     /** Adds an element for a group; its number stands in the content of the page. */
     int add(Group group) {
         int number = parents.size();
-        PDStructureElement element = new PDStructureElement(group.role().tag(), whole);
-        element.setPage(page);
+        PDStructureElement element = element(group.role().tag(), parentOf(group.role()));
         if (!group.alternative().isEmpty()) {
             element.setAlternateDescription(group.alternative());
         }
+        scope(group.role(), element);
         PDMarkedContentReference content = new PDMarkedContentReference();
         content.setPage(page);
         content.setMCID(number);
         element.appendKid(content);
-        whole.appendKid(element);
         parents.add(element);
+        last = group.role();
         return number;
+    }
+
+    private PDStructureElement element(String tag, PDStructureElement parent) {
+        PDStructureElement element = new PDStructureElement(tag, parent);
+        element.setPage(page);
+        parent.appendKid(element);
+        return element;
+    }
+
+    /** A cell stands in a row of a table; both are begun where they have to be. */
+    private PDStructureElement parentOf(Group.Role role) {
+        if (!role.inTable()) {
+            return whole;
+        }
+        boolean headed = last != Group.Role.COLUMN_HEADER && role == Group.Role.COLUMN_HEADER;
+        if (headed || !last.inTable()) {
+            table = element("Table", whole);
+        }
+        if (headed || role == Group.Role.ROW_HEADER) {
+            row = element("TR", table);
+        }
+        return role == Group.Role.CELL_FIGURE ? element("TD", row) : row;
+    }
+
+    private static void scope(Group.Role role, PDStructureElement element) {
+        if (role == Group.Role.COLUMN_HEADER || role == Group.Role.ROW_HEADER) {
+            PDTableAttributeObject attributes = new PDTableAttributeObject();
+            attributes.setScope(
+                    role == Group.Role.ROW_HEADER
+                            ? PDTableAttributeObject.SCOPE_ROW
+                            : PDTableAttributeObject.SCOPE_COLUMN);
+            element.addAttribute(attributes);
+        }
     }
 
     void writeTo(PDDocument document) {
@@ -54,6 +91,7 @@ final class Tags {
         root.setParentTree(new PDNumberTreeNode(tree, PDParentTreeValue.class));
         root.setParentTreeNextKey(1);
         page.setStructParents(0);
+        page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         catalog.setStructureTreeRoot(root);
         catalog.setLanguage("en");

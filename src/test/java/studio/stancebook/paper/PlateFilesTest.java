@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
+import studio.stancebook.PdfChecker;
 
 class PlateFilesTest {
 
@@ -77,13 +79,71 @@ class PlateFilesTest {
             assertThat(paper.getWidth()).isCloseTo(210 * 72 / 25.4f, within(0.01f));
             assertThat(paper.getHeight()).isCloseTo(148 * 72 / 25.4f, within(0.01f));
             assertThat(new PDFTextStripper().getText(document).strip())
-                    .as("what the face has not is a question mark")
+                    .as("what no face has is a question mark")
                     .isEqualTo("Größe <5 &  \"Žluťoučký\" ?");
             for (COSName name : document.getPage(0).getResources().getFontNames()) {
                 assertThat(document.getPage(0).getResources().getFont(name).isEmbedded())
                         .isTrue();
             }
         }
+    }
+
+    @Test
+    void pdfKeepsToTheStandardForAccess() {
+        assertThat(PdfChecker.faults(PlatePdf.of(PLATE))).isEmpty();
+        assertThat(PdfChecker.faults(PlatePdf.of(PLATE.on("#ffffff")))).isEmpty();
+    }
+
+    /** A figure without a description is a fault by ISO 14289-1, 7.3. */
+    @Test
+    void aFigureThatSaysNothingIsFound() {
+        Group dumb = Group.of("square", Group.Role.FIGURE, PLATE.groups().get(0).marks());
+
+        assertThat(PdfChecker.faults(PlatePdf.of(new Plate("Dumb", "", 210, 148, null, List.of(dumb)))))
+                .isNotEmpty()
+                .allMatch(fault -> fault.startsWith("7.3"));
+    }
+
+    @Test
+    void cellsMakeATableWithHeaders() throws Exception {
+        List<Group> cells = new ArrayList<>();
+        cells.add(cell(Group.Role.TITLE, 10, "Before"));
+        cells.add(cell(Group.Role.COLUMN_HEADER, 20, "Measure"));
+        cells.add(cell(Group.Role.COLUMN_HEADER, 60, "Value"));
+        cells.add(cell(Group.Role.ROW_HEADER, 20, "Wheelbase"));
+        cells.add(cell(Group.Role.CELL, 60, "3.4"));
+        cells.add(cell(Group.Role.ROW_HEADER, 20, "Height"));
+        cells.add(new Group(
+                "strip",
+                Group.Role.CELL_FIGURE,
+                "A strip",
+                PLATE.groups().get(0).marks()));
+        cells.add(cell(Group.Role.PARAGRAPH, 10, "After"));
+        byte[] file = PlatePdf.of(new Plate("Table", "", 210, 148, null, cells));
+
+        assertThat(PdfChecker.faults(file)).isEmpty();
+        try (PDDocument document = Loader.loadPDF(file)) {
+            PDStructureElement whole = (PDStructureElement) document.getDocumentCatalog()
+                    .getStructureTreeRoot()
+                    .getKids()
+                    .get(0);
+            assertThat(kids(whole))
+                    .extracting(PDStructureElement::getStructureType)
+                    .containsExactly("H1", "Table", "P");
+            assertThat(kids(kids(whole).get(1)))
+                    .extracting(row -> kids(row).stream()
+                            .map(PDStructureElement::getStructureType)
+                            .toList())
+                    .containsExactly(List.of("TH", "TH"), List.of("TH", "TD"), List.of("TH", "TD"));
+        }
+    }
+
+    private static Group cell(Group.Role role, double x, String text) {
+        return Group.of("cell", role, List.of(new Mark.Writing(x, 20, Anchor.START, 3, false, "#000000", null, text)));
+    }
+
+    private static List<PDStructureElement> kids(PDStructureElement element) {
+        return element.getKids().stream().map(PDStructureElement.class::cast).toList();
     }
 
     @Test
@@ -112,6 +172,30 @@ class PlateFilesTest {
                 .as("the red line")
                 .isEqualTo(0xff0000);
         assertThat(image.getRGB(70 * 4, 70 * 4) & 0xffffff).as("inside").isEqualTo(0xffffff);
+    }
+
+    /** Pangrams and place names, from memory. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Příliš žluťoučký kůň úpěl ďábelské ódy",
+                "Ξεσκεπάζω την ψυχοφθόρα βδελυγμία",
+                "Съешь же ещё этих мягких французских булок",
+                "Łódź, Tiếng Việt, Şişli, Őrség",
+                "Hội An → 3½ × 2 ≈ 7"
+            })
+    void lettersOfEuropeAreWrittenAsTheyAre(String text) throws Exception {
+        for (boolean strong : new boolean[] {false, true}) {
+            Mark.Writing words = new Mark.Writing(10, 20, Anchor.START, 4, strong, "#000000", null, text);
+            Plate plate = new Plate(
+                    text, "", 210, 148, null, List.of(Group.of("words", Group.Role.PARAGRAPH, List.of(words))));
+            byte[] file = PlatePdf.of(plate);
+
+            try (PDDocument document = Loader.loadPDF(file)) {
+                assertThat(new PDFTextStripper().getText(document).strip()).isEqualTo(text);
+            }
+            assertThat(PdfChecker.faults(file)).isEmpty();
+        }
     }
 
     @ParameterizedTest

@@ -2,17 +2,21 @@ package studio.stancebook.proposal.web;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
+import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
-import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.band.Finding;
 import studio.stancebook.drawing.Sheet;
 import studio.stancebook.drawing.SheetPlate;
 import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.StripMarks;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.Group.Role;
@@ -30,17 +34,15 @@ final class ReviewSheet {
     private static final double WIDTH_MM = 420;
     private static final double HEIGHT_MM = 297;
     private static final double MARGIN_MM = 12;
-    private static final double DRAWING_MM = 250;
+    private static final double DRAWING_MM = 236;
     private static final double DRAWING_TOP_MM = 32;
-    private static final double STRIPS_LEFT_MM = 276;
-    private static final double STRIPS_MM = 132;
+    private static final double STRIPS_LEFT_MM = WIDTH_MM - MARGIN_MM - ReviewStrips.WIDTH_MM;
     private static final double FOOT_MM = 280;
     private static final double DECISION_TOP_MM = 224;
-    private static final double STRIP_MM = 7;
 
-    private static final String INK = "#1e2123";
-    private static final String SOFT = "#5a5e5c";
-    private static final String RED = "#b9232a";
+    static final String INK = "#1e2123";
+    static final String SOFT = "#5a5e5c";
+    static final String RED = "#b9232a";
     private static final String PAPER = "#ffffff";
 
     private final ProposalView proposal;
@@ -123,8 +125,7 @@ final class ReviewSheet {
                 false,
                 INK);
         String versions = versions(shown.assessment());
-        if (!versions.isEmpty()
-                && !text.add(Role.PARAGRAPH, words("proposal.sheet.bands", versions), 2.8, false, INK)) {
+        if (!versions.isEmpty() && !text.add(Role.PARAGRAPH, versions, 2.8, false, INK)) {
             text.add(Role.PARAGRAPH, words("proposal.sheet.bands.many"), 2.8, false, INK);
         }
         if (!shown.note().isBlank()) {
@@ -133,68 +134,33 @@ final class ReviewSheet {
         return text.groups();
     }
 
-    private static String versions(Assessment assessment) {
-        return assessment.findings().stream()
-                .flatMap(finding ->
-                        Stream.ofNullable(finding.band()).map(band -> finding.name() + " v" + band.version()))
-                .collect(Collectors.joining(", "));
-    }
-
-    /** Those outside first, each with what would mend it; the others as far as there is room, then by name. */
-    private List<Group> strips() {
-        Paragraphs column = new Paragraphs(STRIPS_LEFT_MM, DRAWING_TOP_MM, STRIPS_MM, FOOT_MM);
-        column.add(
-                Role.HEADING,
-                words("proposal.sheet.judged", assessment.judged(), assessment.outside(), assessment.tooClose()),
-                3.6,
-                true,
-                INK);
-        column.skip(1.5);
-        List<String> left = new ArrayList<>();
-        Stream.of(assessment.outsideStrips(), assessment.tooCloseStrips(), assessment.insideStrips())
-                .flatMap(List::stream)
-                .forEach(strip -> {
-                    if (!left.isEmpty() || !strip(strip, column)) {
-                        left.add(strip.reading().name());
-                    }
-                });
-        if (!left.isEmpty()) {
-            column.add(Role.PARAGRAPH, words("proposal.sheet.more", left.size()), 2.6, false, SOFT);
+    /** The version that most bands are at, and those that are at another. */
+    private String versions(Assessment assessment) {
+        Map<Integer, List<String>> names = new TreeMap<>();
+        for (Finding finding : assessment.findings()) {
+            AppliedBand band = finding.band();
+            if (band != null) {
+                names.computeIfAbsent(band.version(), version -> new ArrayList<>())
+                        .add(finding.name());
+            }
         }
-        return column.groups();
-    }
-
-    private boolean strip(BandStrip strip, Paragraphs column) {
-        boolean out = strip.reading().verdict().key().startsWith("outside");
-        String said = strip.reading().name() + " " + strip.words().value() + ", "
-                + words("drawing.verdict." + strip.reading().verdict().key())
-                + band(strip);
-        String remark = strip.reading().remark();
-        double more = remark.isEmpty() ? 0 : column.heightMm(remark, 2.5, false);
-        double whole = column.heightMm(said, 2.8, true) + more + STRIP_MM + 1;
-        if (column.y() + whole > FOOT_MM - 5) {
-            return false;
-        }
-        column.add(Role.PARAGRAPH, said, 2.8, true, out ? RED : INK);
-        if (!remark.isEmpty()) {
-            column.add(Role.PARAGRAPH, remark, 2.5, false, SOFT);
-        }
-        List<Mark> marks = StripMarks.of(strip, STRIPS_LEFT_MM, column.y() + 2.6, STRIPS_MM);
-        column.add(new Group("strip", Role.FIGURE, strip.words().description(), marks), STRIP_MM + 1);
-        return true;
-    }
-
-    private String band(BandStrip strip) {
-        String lower = strip.words().lower();
-        String upper = strip.words().upper();
-        if (lower.isEmpty() && upper.isEmpty()) {
+        if (names.isEmpty()) {
             return "";
         }
-        if (upper.isEmpty()) {
-            return "; " + words("drawing.strip.band.from", lower);
-        }
-        return "; "
-                + (lower.isEmpty() ? words("drawing.strip.band.to", upper) : words("drawing.strip.band", lower, upper));
+        int most = Collections.max(
+                names.keySet(),
+                Comparator.comparing(version -> names.get(version).size()));
+        String others = names.entrySet().stream()
+                .filter(entry -> entry.getKey() != most)
+                .flatMap(entry -> entry.getValue().stream().map(name -> name + " v" + entry.getKey()))
+                .collect(Collectors.joining(", "));
+        return others.isEmpty()
+                ? words("proposal.sheet.bands.same", most)
+                : words("proposal.sheet.bands", most, others);
+    }
+
+    private List<Group> strips() {
+        return new ReviewStrips(assessment, this::words, STRIPS_LEFT_MM, DRAWING_TOP_MM, FOOT_MM).groups();
     }
 
     private List<Group> decision() {
