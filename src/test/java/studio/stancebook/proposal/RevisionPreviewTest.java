@@ -3,6 +3,7 @@ package studio.stancebook.proposal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,36 @@ class RevisionPreviewTest {
                 .contains("href=\"#dimensions-wheelbase\"")
                 .contains("outside the plausible range 1000 to 6000 mm")
                 .doesNotContain("<svg");
+    }
+
+    private String refused(Map<String, String> typed, String note) {
+        Map<String, String> form = new HashMap<>(typed);
+        form.put("note", note);
+        form.put("version", Long.toString(proposal.version()));
+        String page = "/proposals/" + proposal.id() + "/revise";
+        HttpResponse<String> answer = studio.browser(Role.DESIGNER).submit(page, page, form);
+        assertThat(answer.statusCode()).isEqualTo(422);
+        return answer.body();
+    }
+
+    /** The note is what is refused, so everything that was typed can be drawn. */
+    @Test
+    void drawsWhatWasTypedAfterARefusedSave() {
+        assertThat(refused(typed("3500"), "x".repeat(100_000)))
+                .contains("As typed, not saved.", "L101 wheelbase 3500")
+                .doesNotContain("L101 wheelbase 2800");
+    }
+
+    @Test
+    void drawsARefusedValueAsItIsSavedAndTheOthersAsTyped() {
+        Map<String, String> typed = Map.of(
+                "dimensions.wheelbase", "280",
+                "dimensions.frontTyreDiameter", "650",
+                "dimensions.rearTyreDiameter", "650");
+
+        assertThat(refused(typed, ""))
+                .contains("As typed, not saved; where a value cannot be drawn, as saved.")
+                .contains("L101 wheelbase 2800", "Front tyre diameter 650 mm");
     }
 
     @ParameterizedTest

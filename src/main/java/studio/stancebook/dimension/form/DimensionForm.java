@@ -3,6 +3,7 @@ package studio.stancebook.dimension.form;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
@@ -51,6 +52,17 @@ public record DimensionForm(Map<String, String> typed, List<FieldError> errors) 
     /** The same form with what is wrong; errors of other fields may be among them. */
     public DimensionForm with(List<FieldError> found) {
         return new DimensionForm(typed, found);
+    }
+
+    /** The same form with the text of another one in each input that is wrong, and in inputs that hold a wrong part. */
+    public DimensionForm withSaved(DimensionForm saved, List<FieldError> wrong) {
+        Map<String, String> mended = new LinkedHashMap<>(typed);
+        for (FieldError error : wrong) {
+            String name = error.field().replaceFirst("\\[.*", "");
+            mended.remove(name);
+            Optional.ofNullable(saved.typed().get(name)).ifPresent(text -> mended.put(name, text));
+        }
+        return new DimensionForm(mended, List.of());
     }
 
     /**

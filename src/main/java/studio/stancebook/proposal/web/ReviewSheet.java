@@ -148,8 +148,9 @@ final class ReviewSheet {
             return "";
         }
         int most = Collections.max(
-                names.keySet(),
-                Comparator.comparing(version -> names.get(version).size()));
+                        names.entrySet(),
+                        Comparator.comparing(entry -> entry.getValue().size()))
+                .getKey();
         String others = names.entrySet().stream()
                 .filter(entry -> entry.getKey() != most)
                 .flatMap(entry -> entry.getValue().stream().map(name -> name + " v" + entry.getKey()))

@@ -48,6 +48,7 @@ class RevisionEditing {
     String show(@PathVariable long id, @AuthenticationPrincipal SignedIn who, Model model) {
         ProposalView proposal = proposals.forChange(id, who);
         DimensionForm filled = DimensionForm.of(proposal.newest().dimensions());
+        preview.start(proposal, model);
         return form(proposal, ProposalForm.of(proposal), filled, FieldErrors.none(), model);
     }
 
@@ -74,6 +75,7 @@ class RevisionEditing {
             return "redirect:/proposals/" + id;
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
+            preview.refused(now, typed, who, model);
             return form(now, form, typed, FieldErrors.of(refusal, "note"), model);
         } catch (Stale overtaken) {
             return conflict(proposals.forChange(id, who), form, form.revision(typed), model, response);
@@ -87,7 +89,6 @@ class RevisionEditing {
         model.addAttribute("dimensions", dimensions.with(errors.all()));
         model.addAttribute("errors", errors);
         model.addAttribute("links", ErrorLink.of(errors.all()));
-        preview.start(proposal, model);
         return "proposal/revise";
     }
 

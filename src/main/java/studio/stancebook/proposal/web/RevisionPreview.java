@@ -74,6 +74,28 @@ class RevisionPreview {
                         proposal.newest().assessment(),
                         null,
                         dimensions.scale() == Scale.UNSCALED));
+        model.addAttribute("drawn", "kept");
+    }
+
+    /** Puts what a form shows that was refused into the model: what was typed, wrong values of it as they are saved. */
+    void refused(ProposalView proposal, DimensionForm typed, SignedIn who, Model model) {
+        try {
+            show(proposals.preview(proposal.id(), typed.read(Origin.DRAWING), who), model);
+        } catch (ImpossibleDimensions impossible) {
+            mended(proposal, typed, impossible, who, model);
+        }
+    }
+
+    private void mended(
+            ProposalView proposal, DimensionForm typed, ImpossibleDimensions wrong, SignedIn who, Model model) {
+        try {
+            DimensionForm saved = DimensionForm.of(proposal.newest().dimensions());
+            DimensionSet set = typed.withSaved(saved, wrong.errors()).read(Origin.DRAWING);
+            show(proposals.preview(proposal.id(), set, who), model);
+            model.addAttribute("drawn", "partly");
+        } catch (ImpossibleDimensions together) {
+            start(proposal, model);
+        }
     }
 
     private void show(ProposalPreview preview, Model model) {
@@ -85,5 +107,6 @@ class RevisionPreview {
                         proposal.segment().key(),
                         preview.assessment(),
                         proposal.newest().assessment()));
+        model.addAttribute("drawn", "typed");
     }
 }
