@@ -75,7 +75,12 @@ public class StudioClients {
     /** The token of the person of a role, made when first asked for. */
     public synchronized String token(Role role) {
         SignedIn owner = person(role);
-        return tokens.computeIfAbsent(role, r -> desk.issue(owner, "tests").secret());
+        return tokens.computeIfAbsent(role, r -> token(owner));
+    }
+
+    /** A token made now. */
+    public String token(SignedIn owner) {
+        return desk.issue(owner, "tests").secret();
     }
 
     /** The person of a role, made when first asked for and left as they are by every test. */

@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.account.Role;
+import studio.stancebook.account.SignedIn;
 
 /**
  * Somebody of a role, or a stranger, who asks for anything: on pages by a browser that is signed in and knows the token of
@@ -34,27 +36,39 @@ final class Visitor {
             .cookieHandler(new CookieManager())
             .followRedirects(HttpClient.Redirect.NEVER)
             .build();
-    private final StudioClients studio;
-    private final Optional<Role> role;
+    private final String address;
+    private final Optional<SignedIn> who;
+    private final String apiToken;
     private String formHeader = "";
     private String formToken = "";
 
-    private Visitor(StudioClients studio, Optional<Role> role) {
-        this.studio = studio;
-        this.role = role;
+    private Visitor(String address, Optional<SignedIn> who, String apiToken) {
+        this.address = address;
+        this.who = who;
+        this.apiToken = apiToken;
         signIn();
     }
 
     static Visitor of(StudioClients studio, Role role) {
-        return new Visitor(studio, Optional.of(role));
+        return new Visitor(studio.address(), Optional.of(studio.person(role)), studio.token(role));
+    }
+
+    /** Somebody with the password of all who are made for tests. */
+    static Visitor of(StudioClients studio, SignedIn who) {
+        return new Visitor(studio.address(), Optional.of(who), studio.token(who));
     }
 
     static Visitor stranger(StudioClients studio) {
-        return new Visitor(studio, Optional.empty());
+        return new Visitor(studio.address(), Optional.empty(), "");
     }
 
     String name() {
-        return role.map(Role::name).orElse("none");
+        return who.map(somebody -> somebody.role().name()).orElse("none");
+    }
+
+    /** Who it is; empty for a stranger. */
+    Optional<SignedIn> who() {
+        return who;
     }
 
     HttpResponse<String> get(String path) {
@@ -63,72 +77,98 @@ final class Visitor {
 
     /** Asks with what proves who asks, and a body that has in it no more than must be. */
     HttpResponse<String> send(Route route, String path) {
-        if (route.isApi()) {
-            return send(
-                    route,
-                    path,
-                    role.map(who -> Map.of("Authorization", credentials(route, who)))
-                            .orElse(Map.of()));
-        }
-        return send(route, path, Map.of(formHeader, formToken));
+        return send(route, path, proof(route));
     }
 
     /** Asks with these headers in place of those that prove who asks; the cookies go along. */
     HttpResponse<String> send(Route route, String path, Map<String, String> headers) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(studio.address() + path))
-                .header("Accept", route.isApi() ? "*/*" : "text/html,*/*;q=0.8");
-        headers.forEach(request::header);
-        if (route.reads()) {
-            request.GET();
-        } else {
-            addBody(route, request);
-        }
-        HttpResponse<String> answer = send(request.build());
+        HttpResponse<String> answer = send(route, path, headers, leastBody(route));
         if (answer.headers().firstValue("Location").orElse("").endsWith("/sign-in?left")) {
             signIn();
         }
         return answer;
     }
 
-    private String credentials(Route route, Role who) {
-        if (!route.name().equals("POST /api/v1/tokens")) {
-            return "Bearer " + studio.token(who);
+    /**
+     * Asks with what proves who asks, with these headers as well, and with this body; none where it is empty. Whoever signed
+     * out by it stays out.
+     */
+    HttpResponse<String> send(Route route, String path, Map<String, String> more, String body) {
+        Map<String, String> headers = new HashMap<>(more);
+        headers.putAll(proof(route));
+        return send(route, path, headers, sent(route, body));
+    }
+
+    private Map<String, String> proof(Route route) {
+        if (!route.isApi()) {
+            return Map.of(formHeader, formToken);
         }
-        String pair = studio.person(who).email() + ":" + StudioClients.PASSWORD;
+        return who.map(somebody -> Map.of("Authorization", credentials(route, somebody)))
+                .orElse(Map.of());
+    }
+
+    private HttpResponse<String> send(Route route, String path, Map<String, String> headers, Body body) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address + path))
+                .header("Accept", route.isApi() ? "*/*" : "text/html,*/*;q=0.8");
+        headers.forEach(request::header);
+        if (route.reads() || body.type().isEmpty()) {
+            request.method(route.sentMethod(), BodyPublishers.noBody());
+        } else {
+            request.header("Content-Type", body.type())
+                    .method(route.sentMethod(), BodyPublishers.ofString(body.text()));
+        }
+        return send(request.build());
+    }
+
+    private String credentials(Route route, SignedIn somebody) {
+        if (!route.name().equals("POST /api/v1/tokens")) {
+            return "Bearer " + apiToken;
+        }
+        String pair = somebody.email() + ":" + StudioClients.PASSWORD;
         return "Basic " + Base64.getEncoder().encodeToString(pair.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static void addBody(Route route, HttpRequest.Builder request) {
+    /** @param type of the content; empty for none */
+    private record Body(String type, String text) {}
+
+    private static Body leastBody(Route route) {
         if (route.takesFile()) {
-            request.header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
-                    .method(route.sentMethod(), BodyPublishers.ofString(parts(route)));
-        } else if (route.isApi()) {
-            request.header("Content-Type", "application/json")
-                    .method(route.sentMethod(), BodyPublishers.ofString(route.emptyJson()));
-        } else {
-            String form =
-                    route.neededParameters().stream().map(name -> name + "=0").collect(Collectors.joining("&"));
-            request.header("Content-Type", "application/x-www-form-urlencoded")
-                    .method(route.sentMethod(), BodyPublishers.ofString(form));
+            return new Body("multipart/form-data; boundary=" + BOUNDARY, leastFields(route) + file("a\n1"));
         }
+        if (route.isApi()) {
+            return new Body("application/json", route.emptyJson());
+        }
+        String form = route.neededParameters().stream().map(name -> name + "=0").collect(Collectors.joining("&"));
+        return new Body("application/x-www-form-urlencoded", form);
     }
 
-    private static String parts(Route route) {
-        String fields = route.neededParameters().stream()
+    private static Body sent(Route route, String body) {
+        if (route.takesFile()) {
+            return new Body("multipart/form-data; boundary=" + BOUNDARY, file(body));
+        }
+        if (route.isApi()) {
+            return new Body(body.isEmpty() ? "" : "application/json", body);
+        }
+        return new Body("application/x-www-form-urlencoded", body);
+    }
+
+    private static String leastFields(Route route) {
+        return route.neededParameters().stream()
                 .map(name ->
                         "--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n{}\r\n")
                 .collect(Collectors.joining());
-        return fields + "--" + BOUNDARY
-                + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a.csv\"\r\n\r\na\n1\r\n--" + BOUNDARY
-                + "--\r\n";
+    }
+
+    private static String file(String text) {
+        return "--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a.csv\"\r\n\r\n" + text
+                + "\r\n--" + BOUNDARY + "--\r\n";
     }
 
     private void signIn() {
         readFormToken();
-        if (role.isPresent()) {
-            Map<String, String> fields =
-                    Map.of("email", studio.person(role.get()).email(), "password", StudioClients.PASSWORD);
-            HttpResponse<String> answer = send(HttpRequest.newBuilder(URI.create(studio.address() + "/sign-in"))
+        if (who.isPresent()) {
+            Map<String, String> fields = Map.of("email", who.get().email(), "password", StudioClients.PASSWORD);
+            HttpResponse<String> answer = send(HttpRequest.newBuilder(URI.create(address + "/sign-in"))
                     .header(formHeader, formToken)
                     .header("Content-Type", "application/x-www-form-urlencoded")
                     .POST(BodyPublishers.ofString(StudioBrowser.form(fields)))
@@ -142,10 +182,9 @@ final class Visitor {
 
     /** From a page that everybody may see. */
     private void readFormToken() {
-        Matcher token =
-                FORM_TOKEN.matcher(send(HttpRequest.newBuilder(URI.create(studio.address() + "/problems/not-found"))
-                                .build())
-                        .body());
+        Matcher token = FORM_TOKEN.matcher(send(HttpRequest.newBuilder(URI.create(address + "/problems/not-found"))
+                        .build())
+                .body());
         if (!token.find()) {
             throw new AssertionError("The page has no token for forms");
         }
