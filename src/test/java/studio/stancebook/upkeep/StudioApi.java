@@ -31,7 +31,12 @@ final class StudioApi {
 
     /** As the first lead, with a token made now. */
     static StudioApi asLead(PackagedStudio studio) {
-        String login = PackagedStudio.LEAD + ":" + PackagedStudio.PASSWORD;
+        return asPerson(studio, PackagedStudio.LEAD);
+    }
+
+    /** As somebody with the usual password, with a token made now. */
+    static StudioApi asPerson(PackagedStudio studio, String email) {
+        String login = email + ":" + PackagedStudio.PASSWORD;
         String basic = "Basic " + Base64.getEncoder().encodeToString(login.getBytes(StandardCharsets.UTF_8));
         String token = new StudioApi(studio.address(), basic)
                 .made("/api/v1/tokens", "{\"name\": \"tests\"}")
@@ -53,6 +58,11 @@ final class StudioApi {
     /** What it shows to be let in. */
     String authorization() {
         return authorization;
+    }
+
+    /** The token alone. */
+    String secret() {
+        return authorization.substring("Bearer ".length());
     }
 
     /** The same program after the server was started anew: its token holds. */
