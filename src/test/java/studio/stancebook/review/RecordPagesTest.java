@@ -6,9 +6,12 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.codec.digest.DigestUtils;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -99,6 +102,23 @@ class RecordPagesTest {
                 .expectBody()
                 .jsonPath("$.errors[0].field")
                 .isEqualTo(query.substring(0, query.indexOf('=')));
+    }
+
+    /** A field for days is empty where its value is none: HTML, value sanitization of type=date. */
+    @ParameterizedTest
+    @CsvSource({
+        "from=yesterday, yesterday, text",
+        "to=2031-13-01, 2031-13-01, text",
+        "from=2031-05-06, 2031-05-06, date",
+        "from=2031-05-06T07:08:09Z, 2031-05-06T07:08:09Z, text"
+    })
+    void keepWhatWasTypedForADayInSight(String query, String typed, String type) {
+        Element field = Jsoup.parse(
+                        studio.browser(Role.LEAD).get("/studio/record?" + query).body())
+                .expectFirst("[name=" + query.substring(0, query.indexOf('=')) + "]");
+
+        assertThat(field.attr("value")).isEqualTo(typed);
+        assertThat(field.attr("type")).isEqualTo(type);
     }
 
     @Test

@@ -58,7 +58,7 @@ class OpenApiConfiguration {
                 .addProperty("status", new IntegerSchema().example(422))
                 .addProperty("detail", new StringSchema())
                 .addProperty("errors", new ArraySchema().items(error))
-                .addProperty("requestId", new StringSchema().description("only where the server failed"));
+                .addProperty("requestId", new StringSchema().description("names the request in the log"));
         problem.setRequired(List.of("type", "title", "status", "detail"));
         return problem;
     }

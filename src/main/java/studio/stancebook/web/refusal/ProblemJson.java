@@ -10,7 +10,8 @@ import studio.stancebook.problem.FieldError;
  *
  * @param type a reference to what kind of problem it is, relative to this server
  * @param errors our own: the fields at fault, left out when there are none
- * @param requestId our own: what to quote when asking the people who run the server; only where they must be asked
+ * @param requestId our own: what to quote when asking the people who run the server; left out if the request was refused
+ *     before it had one
  */
 record ProblemJson(
         String type,
@@ -27,6 +28,6 @@ record ProblemJson(
                 problem.status(),
                 problem.detail(),
                 problem.errors(),
-                problem.status() >= 500 ? requestId : null);
+                requestId);
     }
 }

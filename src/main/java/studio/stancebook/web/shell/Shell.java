@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -28,6 +30,9 @@ import studio.stancebook.account.SignedIn;
 class Shell {
 
     private static final DateTimeFormatter ISSUE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+    /** As a browser's field for a day takes it. */
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])");
 
     private final ShellSettings settings;
     private final HttpServletRequest request;
@@ -129,6 +134,12 @@ class Shell {
                         hint == null ? "" : "f-" + name + "-hint",
                         error == null ? "" : "f-" + name + "-error"));
         return ids.isBlank() ? null : ids.strip().replaceAll(" +", " ");
+    }
+
+    /** The type of a field for a day: plain text where what was typed is no day, which a field for days would not show. */
+    public String dayType(@Nullable Object typed) {
+        String text = Objects.toString(typed, "").strip();
+        return text.isEmpty() || DAY.matcher(text).matches() ? "date" : "text";
     }
 
     /** The words of a message with what goes into its places. */

@@ -15,6 +15,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
+import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import org.springframework.test.web.servlet.client.RestTestClient.BodyContentSpec;
 import studio.stancebook.StudioClients;
@@ -153,9 +154,16 @@ class ProblemTest {
                 .jsonPath("$.detail")
                 .value(String.class, d -> assertThat(d).isNotBlank().doesNotContain("secret"))
                 .jsonPath("$.title")
-                .isNotEmpty()
-                .jsonPath("$.requestId")
-                .doesNotExist();
+                .isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fail/conflict", "nowhere", "lead", "fail/internal"})
+    void tellsTheIdOfTheRequestThatTheAnswerCarries(String path) {
+        EntityExchangeResult<String> answer = get(path).returnResult(String.class);
+        String id = answer.getResponseHeaders().getFirst("X-Request-Id");
+
+        assertThat(answer.getResponseBody()).contains("\"requestId\":\"" + id + "\"");
     }
 
     @Test
