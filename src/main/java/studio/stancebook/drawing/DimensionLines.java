@@ -3,7 +3,6 @@ package studio.stancebook.drawing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Reading;
-import studio.stancebook.geometry.Point;
 
 /** The lengths under the ground line, each with its code and, as far as it fits, its name. */
 final class DimensionLines {
@@ -99,8 +98,7 @@ final class DimensionLines {
     private @Nullable Words label(double x, double z, double span, List<String> candidates, Part part) {
         for (String text : candidates) {
             Words words = new Words(marking.pen("dimension-word", part), x, -z + 0.34 * em, "middle", text);
-            if (lettering.widthOf(text) + 1.8 * em <= span && lettering.take(words)) {
-                film.words(Overlay.DIMENSIONS, words);
+            if (lettering.widthOf(text) + 1.8 * em <= span && put(words)) {
                 verdict(x, z, part);
                 return words;
             }
@@ -112,8 +110,8 @@ final class DimensionLines {
     private void verdict(double x, double z, Part part) {
         String text = remarks.verdict(part);
         Words words = new Words(marking.pen("dimension-word", part), x, -z + 1.45 * em, "middle", text);
-        if (worded && !text.isEmpty() && lettering.take(words)) {
-            film.words(Overlay.DIMENSIONS, words);
+        if (worded && !text.isEmpty()) {
+            put(words);
         }
     }
 
@@ -137,15 +135,29 @@ final class DimensionLines {
         String figure = mm == null
                 ? Phrases.of("drawing.dimension.wheels", wheels == null ? "" : wheels)
                 : Phrases.of("drawing.dimension.clearance", mm);
-        String text = figure + remarks.after(Part.CLEARANCE);
-        for (int side = 1; side >= -1; side -= 2) {
-            Point at = new Point(x + side * 0.5 * em, clearance / 2 - 0.34 * em);
-            Words words = new Words(
-                    marking.pen("dimension-word", Part.CLEARANCE), at.x(), -at.z(), side > 0 ? "start" : "end", text);
-            if (lettering.take(words)) {
-                film.words(Overlay.DIMENSIONS, words);
-                return;
-            }
+        if (!clearanceWords(x, clearance, figure + remarks.after(Part.CLEARANCE))) {
+            clearanceWords(x, clearance, figure);
         }
+    }
+
+    /** Behind the upright line, else ahead of it, between the tyres. */
+    private boolean clearanceWords(double x, double clearance, String text) {
+        double gap = 0.5 * em;
+        double tyre = vehicle.nominalDiameter() / 2;
+        double width = gap + lettering.widthOf(text);
+        double z = clearance / 2 - 0.34 * em;
+        String pen = marking.pen("dimension-word", Part.CLEARANCE);
+        boolean behind = x + width < vehicle.wheelbase() - tyre;
+        boolean ahead = x - width > tyre;
+        return (behind && put(new Words(pen, x + gap, -z, "start", text)))
+                || (ahead && put(new Words(pen, x - gap, -z, "end", text)));
+    }
+
+    private boolean put(Words words) {
+        boolean free = lettering.take(words);
+        if (free) {
+            film.words(Overlay.DIMENSIONS, words);
+        }
+        return free;
     }
 }

@@ -3,7 +3,10 @@ package studio.stancebook.proposal.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.Pair;
 import studio.stancebook.measure.Measure;
@@ -35,6 +38,7 @@ record Scatter(
     /** Most dots that are drawn over a density. */
     static final int MOST_OUTER = 60;
 
+    private static final int EDGE_POINTS = 32;
     private static final double LEFT = 76;
     private static final double RIGHT = 980;
     private static final double TOP = 14;
@@ -44,10 +48,10 @@ record Scatter(
     record Dot(long packageId, String name, String cx, String cy, String x, String y) {}
 
     /** An ellipse with its name. */
-    record Shape(String cls, String d, String name, String tx, String ty) {}
+    record Shape(String cls, String d, String name, Place at) {}
 
     /** A proposal with its name. */
-    record Mark(ProposalMark of, String cls, String transform, String x, String y, String tx, String ty) {}
+    record Mark(ProposalMark of, String cls, String transform, String x, String y, Place at) {}
 
     /** A row of the table of segments. */
     record Line(
@@ -75,15 +79,16 @@ record Scatter(
                 TOP,
                 measureY);
         boolean many = pairs.size() > MOST_DOTS;
-        ScatterLabels labels = new ScatterLabels(LEFT + 4, RIGHT - 4);
+        List<Pair> drawn = many ? outermost(pairs, ellipses) : pairs;
+        ScatterLabels labels = new ScatterLabels(LEFT + 4, TOP + 2, RIGHT - 4, BOTTOM - 2);
+        drawn.forEach(pair -> labels.dot(x.at(pair.x()), y.at(pair.y())));
         proposals.forEach(mark -> labels.keepFree(x.at(mark.x()), y.at(mark.y()), 10));
         List<Mark> marks =
                 proposals.stream().map(mark -> mark(mark, x, y, labels)).toList();
         return new Scatter(
                 x,
                 y,
-                (many ? outermost(pairs, ellipses) : pairs)
-                        .stream().map(pair -> dot(pair, x, y)).toList(),
+                drawn.stream().map(pair -> dot(pair, x, y)).toList(),
                 many ? Density.of(pairs, x, y) : List.of(),
                 shapes(ellipses, x, y, labels),
                 marks,
@@ -140,51 +145,47 @@ record Scatter(
     }
 
     private static List<Shape> shapes(List<SegmentEllipse> ellipses, Axis x, Axis y, ScatterLabels labels) {
-        List<Shape> shapes = new ArrayList<>();
+        Map<SegmentEllipse, List<double[]>> edges = new LinkedHashMap<>();
         for (SegmentEllipse one : ellipses) {
-            ConcentrationEllipse ellipse = one.ellipse();
-            if (ellipse != null) {
-                Place at = labels.place(one.segment().name(), around(ellipse, x, y));
+            if (one.ellipse() != null) {
+                edges.put(one, edge(one.ellipse(), x, y));
+            }
+        }
+        edges.values().forEach(labels::ellipse);
+        List<Shape> shapes = new ArrayList<>();
+        for (Map.Entry<SegmentEllipse, List<double[]>> entry : edges.entrySet()) {
+            SegmentEllipse one = entry.getKey();
+            if (one.ellipse() != null) {
                 shapes.add(new Shape(
                         one.own() ? "scatter__ellipse scatter__ellipse--own" : "scatter__ellipse",
-                        EllipsePath.of(ellipse, x, y),
+                        EllipsePath.of(one.ellipse(), x, y),
                         one.segment().name(),
-                        NumberText.plain(at.x(), 1),
-                        NumberText.plain(at.y(), 1)));
+                        labels.atEllipse(one.segment().name(), entry.getValue())));
             }
         }
         return shapes;
     }
 
-    /** Eight places on the edge of an ellipse, the top first. */
-    private static List<Place> around(ConcentrationEllipse ellipse, Axis x, Axis y) {
-        List<Place> places = new ArrayList<>();
-        for (int eighth : new int[] {2, 1, 3, 0, 7, 4, 6, 5}) {
-            double angle = eighth * Math.PI / 4;
-            places.add(new Place(x.at(ellipse.xAt(angle)) + 3, y.at(ellipse.yAt(angle)) - 5));
+    /** Points along the edge of an ellipse on the chart. */
+    private static List<double[]> edge(ConcentrationEllipse ellipse, Axis x, Axis y) {
+        List<double[]> points = new ArrayList<>();
+        for (int i = 0; i < EDGE_POINTS; i++) {
+            double angle = 2 * Math.PI * i / EDGE_POINTS;
+            points.add(new double[] {x.at(ellipse.xAt(angle)), y.at(ellipse.yAt(angle))});
         }
-        return places;
+        return points;
     }
 
     private static Mark mark(ProposalMark mark, Axis x, Axis y, ScatterLabels labels) {
         double atX = x.at(mark.x());
         double atY = y.at(mark.y());
-        double width = mark.name().length() * 8.2;
-        Place name = labels.place(
-                mark.name(),
-                List.of(
-                        new Place(atX + 13, atY + 5),
-                        new Place(atX - 13 - width, atY + 5),
-                        new Place(atX - width / 2, atY - 14),
-                        new Place(atX - width / 2, atY + 26)));
         return new Mark(
                 mark,
                 "scatter__mark scatter__mark--" + mark.verdict(),
                 "translate(" + NumberText.plain(atX, 1) + " " + NumberText.plain(atY, 1) + ")",
                 value(mark.x(), x.measure()),
                 value(mark.y(), y.measure()),
-                NumberText.plain(name.x(), 1),
-                NumberText.plain(name.y(), 1));
+                labels.atMark(mark.name(), atX, atY));
     }
 
     private static Line line(SegmentEllipse one, Measure x, Measure y) {
@@ -207,6 +208,14 @@ record Scatter(
 
     private static String value(double value, Measure measure) {
         return NumberText.fixed(value, measure.decimals());
+    }
+
+    /** Lines from names that stand away to what they name; public because the page asks. */
+    public List<String> leaders() {
+        return Stream.concat(shapes.stream().map(Shape::at), marks.stream().map(Mark::at))
+                .map(Place::leader)
+                .filter(leader -> !leader.isEmpty())
+                .toList();
     }
 
     /** Whether there is anything to draw; public because the page asks. */

@@ -2,59 +2,160 @@ package studio.stancebook.proposal.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.LetterWidths;
+import studio.stancebook.quantity.NumberText;
 
-/** Places names at ellipses and marks so that none lies on another as long as there is room. */
+/**
+ * Places names in a chart so that none lies on another name or on a mark: beside what it names where there is room, else
+ * further off with a line to it. Room is kept for the larger letters of narrow pages. Looking closer moves names apart and
+ * keeps their size, so names that are clear of each other stay so.
+ */
 final class ScatterLabels {
 
-    private static final double LETTER = 8.2;
-    private static final double HEIGHT = 19;
+    /** The largest letters of {@code scatter.css} for names of ellipses and of proposals, px. */
+    private static final double ELLIPSE_PX = 26;
 
-    private final double left;
-    private final double right;
-    private final List<double[]> taken = new ArrayList<>();
+    private static final double MARK_PX = 30;
 
-    ScatterLabels(double left, double right) {
-        this.left = left;
-        this.right = right;
+    private static final double ASCENT = 0.76;
+    private static final double DESCENT = 0.22;
+    private static final int DIRECTIONS = 16;
+    private static final double[] MARK_REACHES = {13, 26, 42, 62, 86, 114, 146, 182, 222, 270, 330, 400};
+    private static final double[] ELLIPSE_REACHES = {4, 18, 36, 60, 90, 130, 180};
+    private static final double LEADER_FROM = 26;
+
+    /** What a dot under a name weighs, in px of distance. */
+    private static final double DOT_WEIGHT = 14;
+
+    private static final double STRANGER_WEIGHT = 60;
+
+    private final Box frame;
+    private final List<Box> taken = new ArrayList<>();
+    private final List<double[]> dots = new ArrayList<>();
+    private final List<List<double[]>> edges = new ArrayList<>();
+
+    ScatterLabels(double left, double top, double right, double bottom) {
+        this.frame = new Box(left, top, right, bottom);
     }
 
-    /** Where a name starts. */
-    record Place(double x, double y) {}
+    /**
+     * Where a name stands.
+     *
+     * @param anchor {@code start}, {@code middle} or {@code end}
+     * @param leader path data of the line to what is named; empty where it stands beside it
+     */
+    record Place(String x, String y, String anchor, String leader) {}
+
+    private record Box(double left, double top, double right, double bottom) {
+
+        boolean meets(Box other) {
+            return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+        }
+
+        boolean within(Box other) {
+            return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
+        }
+
+        boolean has(double[] point) {
+            return point[0] > left && point[0] < right && point[1] > top && point[1] < bottom;
+        }
+
+        double[] nearest(double[] point) {
+            return new double[] {Math.max(left, Math.min(right, point[0])), Math.max(top, Math.min(bottom, point[1]))};
+        }
+    }
+
+    /** A way to place a name: where its words are anchored, what they take, and what speaks against it. */
+    private record Try(double x, double y, String anchor, Box box, double[] from, double reach, double cost) {}
 
     /** Keeps a mark free of names. */
     void keepFree(double x, double y, double around) {
-        taken.add(new double[] {x - around, y - around, x + around, y + around});
+        taken.add(new Box(x - around, y - around, x + around, y + around));
     }
 
-    /** The first of the places that is free for a name, else the one with the least overlap. */
-    Place place(String name, List<Place> wanted) {
-        double width = name.codePointCount(0, name.length()) * LETTER;
-        Place best = wanted.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (Place place : wanted) {
-            double[] box = box(inside(place, width), width);
-            double overlap =
-                    taken.stream().mapToDouble(other -> overlap(box, other)).sum();
-            if (overlap < least) {
-                least = overlap;
-                best = inside(place, width);
+    /** A dot, which a name may cover where there is no better place. */
+    void dot(double x, double y) {
+        dots.add(new double[] {x, y});
+    }
+
+    /** Points along the edge of an ellipse, which names of others had better not stand at. */
+    void ellipse(List<double[]> edge) {
+        edges.add(edge);
+    }
+
+    /** The name of the proposal whose mark is at a point. */
+    Place atMark(String name, double x, double y) {
+        List<Try> tries = new ArrayList<>();
+        for (double reach : MARK_REACHES) {
+            around(name, true, MARK_PX, new double[] {x, y}, reach, 0, tries);
+        }
+        return best(tries);
+    }
+
+    /** The name of an ellipse, at its edge. */
+    Place atEllipse(String name, List<double[]> edge) {
+        List<Try> tries = new ArrayList<>();
+        for (double[] at : edge) {
+            for (double reach : ELLIPSE_REACHES) {
+                double strange = nearStranger(at, edge, reach) ? STRANGER_WEIGHT : 0;
+                around(name, false, ELLIPSE_PX, at, reach, strange, tries);
             }
         }
-        taken.add(box(best, width));
-        return best;
+        return best(tries);
     }
 
-    private Place inside(Place place, double width) {
-        return new Place(Math.max(left, Math.min(place.x(), right - width)), place.y());
+    private boolean nearStranger(double[] at, List<double[]> own, double reach) {
+        return edges.stream()
+                .filter(edge -> edge != own)
+                .flatMap(List::stream)
+                .anyMatch(point -> Math.hypot(point[0] - at[0], point[1] - at[1]) < reach + 16);
     }
 
-    private static double[] box(Place place, double width) {
-        return new double[] {place.x(), place.y() - HEIGHT * 0.8, place.x() + width, place.y() + HEIGHT * 0.2};
+    private void around(
+            String name, boolean strong, double sizePx, double[] from, double reach, double cost, List<Try> tries) {
+        double width = LetterWidths.em(name, strong) * sizePx;
+        for (int i = 0; i < DIRECTIONS; i++) {
+            double angle = 2 * Math.PI * i / DIRECTIONS;
+            double x = from[0] + reach * Math.cos(angle);
+            double y = from[1] + reach * Math.sin(angle) + baseLine(Math.sin(angle)) * sizePx;
+            String anchor = Math.cos(angle) > 0.3 ? "start" : Math.cos(angle) < -0.3 ? "end" : "middle";
+            double left = anchor.equals("start") ? x : anchor.equals("end") ? x - width : x - width / 2;
+            Box box = new Box(left, y - ASCENT * sizePx, left + width, y + DESCENT * sizePx);
+            double covered = dots.stream().filter(box::has).count() * DOT_WEIGHT;
+            tries.add(new Try(x, y, anchor, box, from, reach, cost + covered + reach));
+        }
     }
 
-    private static double overlap(double[] a, double[] b) {
-        double width = Math.min(a[2], b[2]) - Math.max(a[0], b[0]);
-        double height = Math.min(a[3], b[3]) - Math.max(a[1], b[1]);
-        return width > 0 && height > 0 ? width * height : 0;
+    /** From a point to the base line of words that stand above it, beside it or below it, in em. */
+    private static double baseLine(double down) {
+        return down > 0.3 ? ASCENT : down < -0.3 ? -DESCENT : (ASCENT - DESCENT) / 2;
+    }
+
+    /** The cheapest that is free and within the frame; where none is, the cheapest that is within. */
+    private Place best(List<Try> tries) {
+        Try best = cheapest(tries.stream()
+                .filter(one -> taken.stream().noneMatch(one.box()::meets))
+                .toList());
+        Try chosen = best == null ? cheapest(tries) : best;
+        Try kept = chosen == null ? tries.get(0) : chosen;
+        taken.add(kept.box());
+        return new Place(NumberText.plain(kept.x(), 1), NumberText.plain(kept.y(), 1), kept.anchor(), leader(kept));
+    }
+
+    private @Nullable Try cheapest(List<Try> tries) {
+        return tries.stream()
+                .filter(one -> one.box().within(frame))
+                .min((a, b) -> Double.compare(a.cost(), b.cost()))
+                .orElse(null);
+    }
+
+    private static String leader(Try one) {
+        if (one.reach() < LEADER_FROM) {
+            return "";
+        }
+        double[] end = one.box().nearest(one.from());
+        return "M" + NumberText.plain(one.from()[0], 1) + " " + NumberText.plain(one.from()[1], 1) + "L"
+                + NumberText.plain(end[0], 1) + " " + NumberText.plain(end[1], 1);
     }
 }

@@ -3,6 +3,7 @@ package studio.stancebook.proposal.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.persistence.EntityManagerFactory;
+import java.awt.geom.Rectangle2D;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -24,6 +27,7 @@ import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.paper.LetterWidths;
 import studio.stancebook.proposal.ProposalDraft;
 import studio.stancebook.proposal.Proposals;
 
@@ -82,6 +86,64 @@ class ChartsPageTest {
                 .doesNotContain("??");
         assertThat(count(page, "class=\"scatter__dot\"")).isEqualTo(fleet.size());
         assertThat(page(Role.LEARNER, "")).doesNotContain("Proposal Tern:");
+    }
+
+    /**
+     * Ten proposals whose marks all but coincide, in a class among others: read back from the page with the widths of the
+     * font file, at the letter sizes of the style sheet for wide, middle and narrow pages.
+     */
+    @Test
+    void namesKeepClearOfEachOtherInATightClass() {
+        List<PackageDraft> fleet = InventedFleet.of(segment);
+        catalogue.addAll(fleet, "Lead");
+        for (int i = 0; i < 10; i++) {
+            proposals.make(
+                    new ProposalDraft(
+                            "Proposal no " + i,
+                            segment,
+                            fleet.get(2).dimensions().moved(Variable.of(Dimension.WHEELBASE), i),
+                            ""),
+                    studio.person(Role.DESIGNER));
+        }
+        for (int i = 0; i < 3; i++) {
+            String beside = Invented.key("beside");
+            segments.create(beside, "Segment beside it " + i, "");
+            catalogue.addAll(InventedFleet.of(beside), "Lead");
+        }
+
+        Element names = Jsoup.parse(page(Role.VIEWER, "")).selectFirst(".scatter__names");
+
+        assertThat(names.select(".scatter__name")).hasSize(10);
+        assertThat(names.select("text").size()).isGreaterThanOrEqualTo(14);
+        assertThat(names.select("path")).as("leaders").isNotEmpty();
+        assertThat(collisions(names.select("text"), 17, 17)).isEmpty();
+        assertThat(collisions(names.select("text"), 26, 26)).isEmpty();
+        assertThat(collisions(names.select(".scatter__name"), 30, 30)).isEmpty();
+    }
+
+    private static List<String> collisions(List<Element> names, double ellipsePx, double markPx) {
+        List<String> found = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            for (int j = i + 1; j < names.size(); j++) {
+                if (box(names.get(i), ellipsePx, markPx).intersects(box(names.get(j), ellipsePx, markPx))) {
+                    found.add(names.get(i).text() + " lies over " + names.get(j).text());
+                }
+            }
+        }
+        return found;
+    }
+
+    private static Rectangle2D box(Element name, double ellipsePx, double markPx) {
+        boolean mark = name.hasClass("scatter__name");
+        double size = mark ? markPx : ellipsePx;
+        double width = LetterWidths.em(name.text(), mark) * size;
+        double x = Double.parseDouble(name.attr("x"));
+        double left = switch (name.attr("text-anchor")) {
+            case "start" -> x;
+            case "end" -> x - width;
+            default -> x - width / 2;
+        };
+        return new Rectangle2D.Double(left, Double.parseDouble(name.attr("y")) - 0.72 * size, width, 0.9 * size);
     }
 
     @Test
