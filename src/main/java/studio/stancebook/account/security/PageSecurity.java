@@ -13,6 +13,7 @@ import org.springframework.security.config.annotation.method.configuration.Enabl
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.config.annotation.web.configurers.FormLoginConfigurer;
+import org.springframework.security.config.observation.SecurityObservationSettings;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
@@ -48,6 +49,12 @@ class PageSecurity {
 
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
     private static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
+
+    /** Requests are timed as a whole; timing each of the filters would cost more than most of them do. */
+    @Bean
+    SecurityObservationSettings untimedFilters() {
+        return SecurityObservationSettings.noObservations();
+    }
 
     @Bean
     @Order(2)

@@ -2,6 +2,7 @@ package studio.stancebook.account.session;
 
 import java.time.Duration;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -9,10 +10,9 @@ import org.springframework.context.annotation.Primary;
 import org.springframework.core.convert.support.GenericConversionService;
 import org.springframework.core.serializer.support.SerializingConverter;
 import org.springframework.jdbc.core.JdbcOperations;
-import org.springframework.session.FindByIndexNameSessionRepository;
-import org.springframework.session.Session;
 import org.springframework.session.config.annotation.web.http.SpringHttpSessionConfiguration;
 import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
+import org.springframework.session.web.http.SessionRepositoryFilter;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -37,8 +37,15 @@ class SessionConfiguration {
 
     @Bean
     @Primary
-    FindByIndexNameSessionRepository<? extends Session> sessions(JdbcIndexedSessionRepository stored) {
+    SparingSessions<?> sessions(JdbcIndexedSessionRepository stored) {
         return SparingSessions.over(stored);
+    }
+
+    @Bean
+    FilterRegistrationBean<RequestBounds> requestBounds(SparingSessions<?> sessions) {
+        FilterRegistrationBean<RequestBounds> around = new FilterRegistrationBean<>(new RequestBounds(sessions));
+        around.setOrder(SessionRepositoryFilter.DEFAULT_ORDER - 1);
+        return around;
     }
 
     private static GenericConversionService bytes() {

@@ -14,6 +14,7 @@ final class SparingSession<S extends Session> implements Session {
 
     private final S kept;
     private boolean changed;
+    private boolean used;
 
     private SparingSession(S kept, boolean changed) {
         this.kept = kept;
@@ -37,13 +38,20 @@ final class SparingSession<S extends Session> implements Session {
         return changed;
     }
 
+    /** Whether there is nothing to keep, not even a time of use. */
+    boolean asItWas() {
+        return !changed && !used;
+    }
+
     void saved() {
         changed = false;
+        used = false;
     }
 
     @Override
     public void setLastAccessedTime(Instant now) {
         if (Duration.between(kept.getLastAccessedTime(), now).compareTo(STEP) >= 0) {
+            used = true;
             kept.setLastAccessedTime(now);
         }
     }

@@ -1,5 +1,6 @@
 package studio.stancebook.account.session;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +12,7 @@ import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.Session;
 
 /**
- * Sessions that are written when something changed and else at most once a minute.
+ * Sessions that are written when something changed and else at most once a minute, and read once for a request.
  *
  * <p>That a session was used is not worth an error: where it cannot be noted, because the disk is full or the database
  * takes no writes, the page is shown all the same.
@@ -22,12 +23,23 @@ final class SparingSessions<S extends Session> implements FindByIndexNameSession
 
     private final FindByIndexNameSessionRepository<S> kept;
 
+    /** What the request under way has read; none between requests, so that each sees at once that a session has ended. */
+    private final ThreadLocal<@Nullable Map<String, SparingSession<S>>> ofRequest = new ThreadLocal<>();
+
     private SparingSessions(FindByIndexNameSessionRepository<S> kept) {
         this.kept = kept;
     }
 
     static <S extends Session> SparingSessions<S> over(FindByIndexNameSessionRepository<S> kept) {
         return new SparingSessions<>(kept);
+    }
+
+    void requestBegins() {
+        ofRequest.set(new HashMap<>());
+    }
+
+    void requestEnds() {
+        ofRequest.remove();
     }
 
     @Override
@@ -37,6 +49,9 @@ final class SparingSessions<S extends Session> implements FindByIndexNameSession
 
     @Override
     public void save(SparingSession<S> session) {
+        if (session.asItWas()) {
+            return;
+        }
         try {
             kept.save(session.kept());
             session.saved();
@@ -54,6 +69,11 @@ final class SparingSessions<S extends Session> implements FindByIndexNameSession
 
     @Override
     public @Nullable SparingSession<S> findById(String id) {
+        Map<String, SparingSession<S>> known = ofRequest.get();
+        return known == null ? read(id) : known.computeIfAbsent(id, this::read);
+    }
+
+    private @Nullable SparingSession<S> read(String id) {
         S found = kept.findById(id);
         return found == null ? null : SparingSession.found(found);
     }
@@ -61,6 +81,10 @@ final class SparingSessions<S extends Session> implements FindByIndexNameSession
     @Override
     public void deleteById(String id) {
         kept.deleteById(id);
+        Map<String, SparingSession<S>> known = ofRequest.get();
+        if (known != null) {
+            known.remove(id);
+        }
     }
 
     @Override

@@ -35,11 +35,46 @@ class SparingSessionsTest {
     @Test
     void showsThePageWhenUseCannotBeNoted() {
         SparingSession<MapSession> session = SparingSession.found(new MapSession());
+        session.setLastAccessedTime(session.getLastAccessedTime().plusSeconds(60));
         store.failure = new DataAccessResourceFailureException("no room");
 
         sessions.save(session);
 
         assertThat(store.tried).isEqualTo(1);
+    }
+
+    @Test
+    void savesNothingWhereNothingIsNew() {
+        SparingSession<MapSession> session = SparingSession.found(new MapSession());
+        session.setLastAccessedTime(session.getLastAccessedTime().plusSeconds(59));
+
+        sessions.save(session);
+        assertThat(store.tried).isZero();
+
+        session.setAttribute("a", "b");
+        sessions.save(session);
+        sessions.save(session);
+        assertThat(store.tried).isEqualTo(1);
+    }
+
+    @Test
+    void readsASessionOnceForARequestAndAnewForTheNext() {
+        sessions.findById("a");
+        sessions.findById("a");
+        assertThat(store.read).isEqualTo(2);
+
+        sessions.requestBegins();
+        assertThat(sessions.findById("a")).isSameAs(sessions.findById("a"));
+        assertThat(store.read).isEqualTo(3);
+        sessions.deleteById("a");
+        sessions.findById("a");
+        assertThat(store.read).isEqualTo(4);
+        sessions.requestEnds();
+
+        sessions.requestBegins();
+        sessions.findById("a");
+        assertThat(store.read).isEqualTo(5);
+        sessions.requestEnds();
     }
 
     @Test
@@ -78,6 +113,7 @@ class SparingSessionsTest {
 
         private RuntimeException failure;
         private int tried;
+        private int read;
         private final List<MapSession> saved = new ArrayList<>();
 
         @Override
@@ -96,7 +132,8 @@ class SparingSessionsTest {
 
         @Override
         public MapSession findById(String id) {
-            return null;
+            read++;
+            return new MapSession(id);
         }
 
         @Override
