@@ -65,19 +65,27 @@ public class Bands {
      */
     @Transactional(readOnly = true)
     public List<Band> newest(String segment) {
-        Map<String, StoredBand> byMeasure = stored
-                .newest(segments.named(segment).id())
-                .stream()
+        return newest(segments.named(segment));
+    }
+
+    private List<Band> newest(SegmentName segment) {
+        Map<String, StoredBand> byMeasure = stored.newest(segment.id()).stream()
                 .collect(Collectors.toMap(StoredBand::measure, Function.identity()));
         return measures.current().all().stream()
                 .flatMap(measure -> Optional.ofNullable(byMeasure.get(measure.key())).stream())
-                .map(band -> band.band(segment))
+                .map(band -> band.band(segment.key()))
                 .toList();
     }
 
     /** The bands in force, by measure. */
     @Transactional(readOnly = true)
     public Map<String, Band> current(String segment) {
+        return current(segments.named(segment));
+    }
+
+    /** As {@link #current(String)}, of a segment that was read already. */
+    @Transactional(readOnly = true)
+    public Map<String, Band> current(SegmentName segment) {
         Map<String, Band> current = new LinkedHashMap<>();
         newest(segment).stream().filter(Band::inForce).forEach(band -> current.put(band.measure(), band));
         return current;
@@ -103,11 +111,16 @@ public class Bands {
     /** What an assessment in this segment takes. */
     @Transactional(readOnly = true)
     public Map<String, AppliedBand> applied(String segment) {
+        return applied(current(segment));
+    }
+
+    /** What an assessment takes of bands, by measure. */
+    public static Map<String, AppliedBand> applied(Map<String, Band> current) {
         Map<String, AppliedBand> applied = new LinkedHashMap<>();
-        newest(segment).forEach(band -> {
+        current.forEach((measure, band) -> {
             AppliedBand taken = band.applied();
             if (taken != null) {
-                applied.put(band.measure(), taken);
+                applied.put(measure, taken);
             }
         });
         return applied;

@@ -128,6 +128,11 @@ public class Catalogue {
         return search.search(filter, page);
     }
 
+    /** The packages that were recorded or changed last, the latest first. */
+    public List<PackageChange> lastChanged(int most) {
+        return reading.lastChanged(most);
+    }
+
     /** Reads every package that the filter takes, in ascending order of their ids, without holding more than some. */
     public void forEach(CatalogueFilter filter, Consumer<PackageView> consumer) {
         search.forEach(filter, ids -> reading.getAll(ids).forEach(consumer));

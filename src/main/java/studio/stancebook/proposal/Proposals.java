@@ -8,12 +8,12 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.PersonName;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.band.Assessment;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.proposal.internal.ProposalReading;
 import studio.stancebook.proposal.internal.ProposalWriting;
+import studio.stancebook.proposal.internal.StandingReading;
 
 /** The proposals of the studio, as far as the person who asks may see and change them: {@link ProposalRights}. */
 @Component
@@ -21,10 +21,12 @@ import studio.stancebook.proposal.internal.ProposalWriting;
 public class Proposals {
 
     private final ProposalReading reading;
+    private final StandingReading standings;
     private final ProposalWriting writing;
 
-    Proposals(ProposalReading reading, ProposalWriting writing) {
+    Proposals(ProposalReading reading, StandingReading standings, ProposalWriting writing) {
         this.reading = reading;
+        this.standings = standings;
         this.writing = writing;
     }
 
@@ -38,6 +40,12 @@ public class Proposals {
     @Transactional(readOnly = true)
     public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
         return reading.list(filter, page, who);
+    }
+
+    /** What the board looks at, as far as the person may see it. */
+    @Transactional(readOnly = true)
+    public NotableProposals notable(int mostOpen, int mostChanged, SignedIn who) {
+        return reading.notable(mostOpen, mostChanged, who);
     }
 
     /** The owners of the proposals that the person may see, by name. */
@@ -95,11 +103,21 @@ public class Proposals {
     }
 
     /**
-     * What the bands of now say of a revision's dimensions, in the segment that it was judged in, without single moves.
+     * Where a revision of a proposal stands.
+     *
+     * @param revision null for the newest
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws UnknownRevision if the proposal has none of this number
      */
     @Transactional(readOnly = true)
-    public Assessment today(RevisionView revision) {
-        return reading.today(revision);
+    public ProposalStanding standing(long id, @Nullable Integer revision, SignedIn who) {
+        return standings.read(id, revision, who);
+    }
+
+    /** What is shown of a revision that somebody may see, which is at least as new as {@code standing}. */
+    @Transactional(readOnly = true)
+    public ShownRevision shown(ProposalStanding standing, int mostRevisions) {
+        return reading.shown(standing, mostRevisions);
     }
 
     /**

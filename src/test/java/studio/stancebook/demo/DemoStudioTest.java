@@ -28,10 +28,11 @@ import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.ProposalFilter;
+import studio.stancebook.proposal.ProposalStanding;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
-import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.ShownRevision;
 import studio.stancebook.proposal.Stage;
 
 @StudioTest
@@ -179,9 +180,10 @@ class DemoStudioTest {
     @Test
     void todaysBandsJudgeEveryProposalTheSame() {
         for (String name : List.of("Whinchat", "Sanderling sketch", "Tern", "Dunlin", "Shelduck", "Pintail")) {
-            RevisionView newest = proposal(name).newest();
+            ProposalStanding standing = proposals.standing(proposal(name).id(), null, lead());
+            ShownRevision newest = proposals.shown(standing, 1);
 
-            assertEquals(verdicts(newest.assessment()), verdicts(proposals.today(newest)), name);
+            assertEquals(verdicts(newest.revision().assessment()), verdicts(newest.today()), name);
         }
     }
 

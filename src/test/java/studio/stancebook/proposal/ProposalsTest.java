@@ -109,7 +109,7 @@ abstract class ProposalsTest {
 
         assertThat(read).isEqualTo(made.newest());
         assertThat(verdict(read.assessment())).isEqualTo(Verdict.Kind.OUTSIDE_HIGH);
-        assertThat(verdict(proposals.today(read))).isEqualTo(Verdict.Kind.INSIDE);
+        assertThat(verdict(today(made.id()))).isEqualTo(Verdict.Kind.INSIDE);
         assertThat(verdict(revise(made, dimensions(2800)).newest().assessment()))
                 .isEqualTo(Verdict.Kind.INSIDE);
     }
@@ -145,13 +145,12 @@ abstract class ProposalsTest {
         DimensionSet measured =
                 Invented.dimensions(2800).origin(Origin.MEASURED).build();
 
-        RevisionView kept = proposals
-                .make(new ProposalDraft("Tern", segment, measured, ""), lead)
-                .newest();
+        ProposalView made = proposals.make(new ProposalDraft("Tern", segment, measured, ""), lead);
+        RevisionView kept = made.newest();
 
         Assessment expected = new Assessor(measures.current()).assess(measured, bands.applied(segment));
         assertThat(kept.assessment()).isEqualTo(expected);
-        assertThat(proposals.today(kept).findings())
+        assertThat(today(made.id()).findings())
                 .extracting(Finding::uncertainty)
                 .isEqualTo(
                         expected.findings().stream().map(Finding::uncertainty).toList());
@@ -241,5 +240,9 @@ abstract class ProposalsTest {
         assertThat(proposals.revisions(made.id(), PageRequest.of(0, 10), lead).getTotalElements())
                 .isEqualTo(2);
         assertThat(proposals.get(made.id(), lead).newest().number()).isEqualTo(2);
+    }
+
+    private Assessment today(long id) {
+        return proposals.shown(proposals.standing(id, null, lead), 1).today();
     }
 }

@@ -10,9 +10,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.PackageChange;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.PackageQuery;
@@ -51,6 +53,10 @@ public class PackageReading {
                 .filter(Objects::nonNull)
                 .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
                 .toList();
+    }
+
+    public List<PackageChange> lastChanged(int most) {
+        return packages.lastChanged(Limit.of(most));
     }
 
     /** What does not count in the class of a segment. */

@@ -69,7 +69,7 @@ public class PackageSearch {
                 kept.segment().name(),
                 kept.modelYear(),
                 kept.origin(),
-                kept.dimensions(),
+                kept::dimensions,
                 !kept.counts(),
                 Math.toIntExact(open),
                 Double.isNaN(shown) ? OptionalDouble.empty() : OptionalDouble.of(shown),

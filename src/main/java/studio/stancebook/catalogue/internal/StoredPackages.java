@@ -4,10 +4,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import studio.stancebook.catalogue.PackageChange;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
 
@@ -29,6 +31,11 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     @Query("select p.segment.id from StoredPackage p where p.id = :id")
     Optional<Long> segmentOf(long id);
 
+    /** What was changed last, by the index of its own. */
+    @Query("select new studio.stancebook.catalogue.PackageChange(p.id, p.name, p.segment.name, p.changedAt,"
+            + " p.changedBy) from StoredPackage p order by p.changedAt desc, p.id desc")
+    List<PackageChange> lastChanged(Limit most);
+
     /** The dimensions of a package, apart from the package. */
     record Recorded(long id, String dimensions, String recorded, Origin origin) {
 
@@ -45,17 +52,15 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     record Taken(
             long id, long segmentId, String name, @Nullable Integer modelYear) {}
 
-    @Query(
-            "select new studio.stancebook.catalogue.internal.StoredPackages$Taken(p.id, p.segment.id, p.name, p.modelYear)"
-                    + " from StoredPackage p where p.segment.id = :segmentId and p.name in :names")
+    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Taken(p.id, p.segment.id, p.name,"
+            + " p.modelYear) from StoredPackage p where p.segment.id = :segmentId and p.name in :names")
     List<Taken> named(long segmentId, Collection<String> names);
 
     /** The digest of a package's dimensions. */
     record Digest(long id, long segmentId, String digest) {}
 
-    @Query(
-            "select new studio.stancebook.catalogue.internal.StoredPackages$Digest(p.id, p.segment.id, p.dimensionDigest)"
-                    + " from StoredPackage p where p.id in :ids")
+    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Digest(p.id, p.segment.id,"
+            + " p.dimensionDigest) from StoredPackage p where p.id in :ids")
     List<Digest> digests(Collection<Long> ids);
 
     /** The first and the last package of a segment with the same dimensions. */

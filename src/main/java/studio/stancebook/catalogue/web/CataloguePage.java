@@ -18,7 +18,8 @@ import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageSummary;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.drawing.Sheet;
+import studio.stancebook.drawing.Print;
+import studio.stancebook.drawing.Prints;
 import studio.stancebook.drawing.SideView;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
@@ -35,12 +36,15 @@ class CataloguePage {
     private final Segments segments;
     private final StudioMeasures measures;
     private final MessageSource messages;
+    private final Prints prints;
 
-    CataloguePage(Catalogue catalogue, Segments segments, StudioMeasures measures, MessageSource messages) {
+    CataloguePage(
+            Catalogue catalogue, Segments segments, StudioMeasures measures, MessageSource messages, Prints prints) {
         this.catalogue = catalogue;
         this.segments = segments;
         this.measures = measures;
         this.messages = messages;
+        this.prints = prints;
     }
 
     /**
@@ -60,7 +64,10 @@ class CataloguePage {
             String shown,
             int openQueries,
             boolean setAside,
-            @Nullable Sheet picture) {}
+            @Nullable Print picture) {}
+
+    /** What decides on a picture. */
+    private record Pictured(long id, long version) {}
 
     @GetMapping("/catalogue")
     String show(@ModelAttribute("form") CatalogueForm form, Pageable page, Model model, HttpServletResponse response) {
@@ -89,7 +96,7 @@ class CataloguePage {
         return PageRequest.of(page.getPageNumber(), size, sort);
     }
 
-    private static Entry entry(PackageSummary summary, @Nullable Measure measure, boolean picture) {
+    private Entry entry(PackageSummary summary, @Nullable Measure measure, boolean picture) {
         return new Entry(
                 summary.id(),
                 summary.name(),
@@ -100,12 +107,19 @@ class CataloguePage {
                 measure == null ? "" : Written.value(summary.shown(), measure),
                 summary.openQueries(),
                 summary.setAside(),
-                picture ? SideView.thumbnail(summary.dimensions()) : null);
+                picture ? picture(summary) : null);
+    }
+
+    private Print picture(PackageSummary summary) {
+        return prints.of(
+                new Pictured(summary.id(), summary.version()),
+                "catalogue/picture",
+                () -> Map.of("sheet", SideView.thumbnail(summary.dimensions().get())));
     }
 
     private Map<String, String> segmentChoices() {
         Map<String, String> choices = any();
-        segments.all().forEach(segment -> choices.put(segment.key(), segment.name()));
+        segments.names().forEach(segment -> choices.put(segment.key(), segment.name()));
         return choices;
     }
 

@@ -1,6 +1,8 @@
 package studio.stancebook.proposal.internal;
 
+import java.util.Map;
 import org.springframework.stereotype.Component;
+import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Assessor;
 import studio.stancebook.band.Bands;
@@ -39,6 +41,11 @@ public class Judge {
 
     /** The verdicts without single moves, which take most of the time. */
     public Assessment verdicts(DimensionSet dimensions, String segment) {
-        return count.of(new Assessor(measures.current()).verdicts(dimensions, bands.applied(segment)));
+        return verdicts(dimensions, bands.applied(segment));
+    }
+
+    /** As {@link #verdicts(DimensionSet, String)}, by bands that were read already. */
+    public Assessment verdicts(DimensionSet dimensions, Map<String, AppliedBand> applied) {
+        return count.of(new Assessor(measures.current()).verdicts(dimensions, applied));
     }
 }

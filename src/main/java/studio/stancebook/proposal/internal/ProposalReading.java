@@ -3,9 +3,11 @@ package studio.stancebook.proposal.internal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
@@ -17,6 +19,8 @@ import studio.stancebook.account.Directory;
 import studio.stancebook.account.PersonName;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Band;
+import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionChecks;
@@ -25,13 +29,16 @@ import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.proposal.JudgedProposal;
+import studio.stancebook.proposal.NotableProposals;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalPreview;
 import studio.stancebook.proposal.ProposalRights;
+import studio.stancebook.proposal.ProposalStanding;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.RevisionSummary;
 import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.ShownRevision;
 import studio.stancebook.proposal.UnknownProposal;
 import studio.stancebook.proposal.UnknownRevision;
 
@@ -47,14 +54,21 @@ public class ProposalReading {
     private final StoredRevisions revisions;
     private final Segments segments;
     private final Directory directory;
+    private final Bands bands;
     private final Judge judge;
 
     ProposalReading(
-            StoredProposals proposals, StoredRevisions revisions, Segments segments, Directory directory, Judge judge) {
+            StoredProposals proposals,
+            StoredRevisions revisions,
+            Segments segments,
+            Directory directory,
+            Bands bands,
+            Judge judge) {
         this.proposals = proposals;
         this.revisions = revisions;
         this.segments = segments;
         this.directory = directory;
+        this.bands = bands;
         this.judge = judge;
     }
 
@@ -64,11 +78,33 @@ public class ProposalReading {
         Long segmentId = wanted == null ? null : segments.named(wanted).id();
         Long owner = ProposalRights.seesAll(who) ? filter.ownerId() : onlyOwn(filter.ownerId(), who);
         Page<StoredProposal> found = proposals.find(segmentId, filter.stage(), owner, sorted(page));
-        Map<Long, SegmentName> names = segmentNames();
-        Map<Long, PersonName> owners = directory.named(
-                found.getContent().stream().map(StoredProposal::ownerId).collect(Collectors.toSet()));
-        return found.map(proposal ->
-                proposal.summary(named(names, proposal.segmentId()), nameOf(owners.get(proposal.ownerId()))));
+        return found.map(summaries(found.getContent())::of);
+    }
+
+    /** What the person may see of what the board looks at, with names that are read once for both lists. */
+    public NotableProposals notable(int mostOpen, int mostChanged, SignedIn who) {
+        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        List<StoredProposal> open = proposals.open(owner, Limit.of(mostOpen));
+        List<StoredProposal> changed = proposals.lastChanged(owner, Limit.of(mostChanged));
+        Summaries summaries =
+                summaries(Stream.concat(open.stream(), changed.stream()).toList());
+        return new NotableProposals(
+                open.stream().map(summaries::of).toList(),
+                changed.stream().map(summaries::of).toList());
+    }
+
+    private Summaries summaries(List<StoredProposal> found) {
+        return new Summaries(
+                segmentNames(),
+                directory.named(found.stream().map(StoredProposal::ownerId).collect(Collectors.toSet())));
+    }
+
+    /** Sums proposals up with the names of what they refer to. */
+    private record Summaries(Map<Long, SegmentName> segments, Map<Long, PersonName> owners) {
+
+        ProposalSummary of(StoredProposal proposal) {
+            return proposal.summary(named(segments, proposal.segmentId()), nameOf(owners.get(proposal.ownerId())));
+        }
     }
 
     /** Somebody else's proposals are none for who sees only the own ones. */
@@ -132,8 +168,23 @@ public class ProposalReading {
         return new ProposalPreview(proposal, dimensions, found);
     }
 
-    public Assessment today(RevisionView revision) {
-        return judge.verdicts(revision.dimensions(), revision.segment().key());
+    /** A revision with what is shown beside it. */
+    public ShownRevision shown(ProposalStanding standing, int mostRevisions) {
+        int number = standing.revision();
+        Map<Integer, StoredRevision> found =
+                revisions.findByProposalIdAndNumberIn(standing.id(), List.of(number, number - 1)).stream()
+                        .collect(Collectors.toMap(StoredRevision::number, Function.identity()));
+        RevisionView revision = Optional.ofNullable(found.get(number))
+                .orElseThrow(() -> new UnknownRevision(number))
+                .view(standing.segment());
+        StoredRevision before = found.get(number - 1);
+        Map<String, Band> current = bands.current(standing.segment());
+        return new ShownRevision(
+                revision,
+                before == null ? null : before.earlier(),
+                current,
+                judge.verdicts(revision.dimensions(), Bands.applied(current)),
+                revisions.summaries(standing.id(), Limit.of(mostRevisions)));
     }
 
     /** Those who own a proposal that the person may see, by name. */

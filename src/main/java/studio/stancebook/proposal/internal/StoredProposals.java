@@ -3,6 +3,7 @@ package studio.stancebook.proposal.internal;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Query;
@@ -20,6 +21,17 @@ public interface StoredProposals extends Repository<StoredProposal, Long> {
     @Query("select p from StoredProposal p where (:segmentId is null or p.segmentId = :segmentId)"
             + " and (:stage is null or p.stage = :stage) and (:ownerId is null or p.ownerId = :ownerId)")
     Page<StoredProposal> find(@Nullable Long segmentId, @Nullable Stage stage, @Nullable Long ownerId, Pageable page);
+
+    /** Those that are neither agreed nor shelved, of an owner or, for null, of anybody; the most outside first. */
+    @Query("select p from StoredProposal p where (:ownerId is null or p.ownerId = :ownerId) and p.stage in"
+            + " (studio.stancebook.proposal.Stage.DRAFT, studio.stancebook.proposal.Stage.FOR_REVIEW)"
+            + " order by p.outside desc, p.id desc")
+    List<StoredProposal> open(@Nullable Long ownerId, Limit most);
+
+    /** Those of an owner or, for null, of anybody; the last changed first. */
+    @Query("select p from StoredProposal p where :ownerId is null or p.ownerId = :ownerId"
+            + " order by p.changedAt desc, p.id desc")
+    List<StoredProposal> lastChanged(@Nullable Long ownerId, Limit most);
 
     /** The ids of all who own a proposal. */
     @Query("select distinct p.ownerId from StoredProposal p")

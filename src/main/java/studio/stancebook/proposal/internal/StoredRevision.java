@@ -14,6 +14,7 @@ import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.ShownRevision;
 
 /** A revision as it is kept; never changed. */
 @Entity
@@ -116,16 +117,16 @@ public class StoredRevision {
         return RevisionText.readDimensions(dimensions, recorded);
     }
 
+    private Assessment assessment() {
+        return RevisionText.readAssessment(assessment);
+    }
+
+    ShownRevision.Earlier earlier() {
+        return new ShownRevision.Earlier(number, dimensions(), assessment());
+    }
+
     /** @param segment the name of {@link #segmentId()} */
     public RevisionView view(SegmentName segment) {
-        return new RevisionView(
-                number,
-                segment,
-                dimensions(),
-                note,
-                authorName,
-                madeAt,
-                classRevision,
-                RevisionText.readAssessment(assessment));
+        return new RevisionView(number, segment, dimensions(), note, authorName, madeAt, classRevision, assessment());
     }
 }

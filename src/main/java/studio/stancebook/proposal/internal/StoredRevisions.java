@@ -13,9 +13,15 @@ import studio.stancebook.proposal.RevisionSummary;
 /** The revisions of all proposals. */
 public interface StoredRevisions extends Repository<StoredRevision, Long> {
 
+    String SUMMARIES = "select new studio.stancebook.proposal.RevisionSummary(r.number, r.note, r.authorName, r.madeAt,"
+            + " r.judged, r.outside, r.tooClose) from StoredRevision r where r.proposalId = :proposalId"
+            + " order by r.number desc";
+
     StoredRevision saveAndFlush(StoredRevision revision);
 
     Optional<StoredRevision> findByProposalIdAndNumber(long proposalId, int number);
+
+    List<StoredRevision> findByProposalIdAndNumberIn(long proposalId, List<Integer> numbers);
 
     /** The newest revisions of the proposals of a segment, but for those shelved; the last changed first. */
     @Query("select p.id as id, p.name as name, r.assessment as assessment from StoredProposal p, StoredRevision r"
@@ -35,7 +41,10 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
     }
 
     /** Newest first. */
-    @Query("select new studio.stancebook.proposal.RevisionSummary(r.number, r.note, r.authorName, r.madeAt, r.judged,"
-            + " r.outside, r.tooClose) from StoredRevision r where r.proposalId = :proposalId order by r.number desc")
+    @Query(SUMMARIES)
     Page<RevisionSummary> summaries(long proposalId, Pageable page);
+
+    /** As {@link #summaries(long, Pageable)}, without counting them. */
+    @Query(SUMMARIES)
+    List<RevisionSummary> summaries(long proposalId, Limit most);
 }

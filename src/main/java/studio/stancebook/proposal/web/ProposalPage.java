@@ -8,9 +8,10 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.drawing.Prints;
+import studio.stancebook.proposal.ProposalRights;
+import studio.stancebook.proposal.ProposalStanding;
 import studio.stancebook.proposal.Proposals;
-import studio.stancebook.proposal.RevisionView;
 
 /** One proposal: the side view, what it was judged to be, and how it came to be so. */
 @Controller
@@ -18,11 +19,20 @@ class ProposalPage {
 
     private final Proposals proposals;
     private final ProposalPageModel pages;
+    private final Prints prints;
 
-    ProposalPage(Proposals proposals, ProposalPageModel pages) {
+    ProposalPage(Proposals proposals, ProposalPageModel pages, Prints prints) {
         this.proposals = proposals;
         this.pages = pages;
+        this.prints = prints;
     }
+
+    /**
+     * What decides on the page within its frame.
+     *
+     * @param changes whether the reader may change the proposal
+     */
+    private record Shown(ProposalStanding standing, boolean changes) {}
 
     /** The newest revision unless another is asked for. */
     @GetMapping("/proposals/{id}")
@@ -31,9 +41,12 @@ class ProposalPage {
             @RequestParam(required = false) @Nullable Integer revision,
             @AuthenticationPrincipal SignedIn who,
             Model model) {
-        ProposalView proposal = proposals.get(id, who);
-        RevisionView shown = proposals.revision(proposal, revision, who);
-        pages.fill(proposal, shown, who, model);
-        return "proposal/proposal";
+        ProposalStanding standing = proposals.standing(id, revision, who);
+        boolean changes = ProposalRights.changes(who, standing.ownerId());
+        model.addAttribute("standing", standing);
+        model.addAttribute(
+                "content",
+                prints.of(new Shown(standing, changes), "proposal/proposal", () -> pages.of(standing, changes)));
+        return "proposal/page";
     }
 }

@@ -1,19 +1,17 @@
 package studio.stancebook.proposal.web;
 
+import java.util.HashMap;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.PageRequest;
+import java.util.Map;
 import org.springframework.stereotype.Component;
-import org.springframework.ui.Model;
-import studio.stancebook.account.SignedIn;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.AssessmentDifference;
 import studio.stancebook.proposal.DimensionDifference;
 import studio.stancebook.proposal.MeasureChange;
-import studio.stancebook.proposal.ProposalRights;
-import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.ProposalStanding;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.ShownRevision;
 
 /** Fills the page of one proposal. */
 @Component
@@ -29,49 +27,47 @@ class ProposalPageModel {
         this.pictures = pictures;
     }
 
-    void fill(ProposalView proposal, RevisionView shown, SignedIn who, Model model) {
-        RevisionView before = shown.number() == 1 ? null : proposals.revision(proposal.id(), shown.number() - 1, who);
-        boolean unscaled = shown.dimensions().scale() == Scale.UNSCALED;
-        model.addAttribute("proposal", proposal);
-        model.addAttribute("stage", proposal.stage().key());
-        model.addAttribute("shown", shown);
-        model.addAttribute("at", Amounts.time(shown.at()));
-        model.addAttribute("newest", shown.number() == proposal.newest().number());
-        model.addAttribute("changes", ProposalRights.changes(who, proposal.ownerId()));
-        model.addAttribute("unscaled", unscaled);
-        model.addAttribute("view", pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment()));
-        model.addAttribute(
-                "assessment",
-                pictures.assessment(
-                        shown.segment().key(),
-                        shown.assessment(),
-                        before == null ? null : before.assessment(),
-                        unscaled));
-        model.addAttribute("otherwise", otherwise(shown));
-        model.addAttribute("revisions", revisions(proposal, shown, who));
-        addDifference(before, shown, model);
+    /** @param changes whether the reader may change the proposal; the reader decides on nothing else */
+    Map<String, Object> of(ProposalStanding standing, boolean changes) {
+        ShownRevision shown = proposals.shown(standing, REVISIONS_SHOWN);
+        RevisionView revision = shown.revision();
+        Map<String, Object> model = new HashMap<>();
+        model.put("standing", standing);
+        model.put("stage", standing.stage().key());
+        model.put("shown", revision);
+        model.put("at", Amounts.time(revision.at()));
+        model.put("newest", revision.number() == standing.newest());
+        model.put("changes", changes);
+        model.put("unscaled", revision.dimensions().scale() == Scale.UNSCALED);
+        model.put("view", pictures.sideView(standing.name(), revision.dimensions(), revision.assessment()));
+        model.put("assessment", pictures.assessment(shown));
+        model.put("otherwise", otherwise(shown));
+        model.put("revisions", revisions(shown));
+        addDifference(shown, model);
+        return model;
     }
 
     /** Where the bands of today would judge otherwise than the assessment says. */
-    private List<ChangeLine> otherwise(RevisionView shown) {
-        return lines(AssessmentDifference.between(shown.assessment(), proposals.today(shown))
+    private static List<ChangeLine> otherwise(ShownRevision shown) {
+        return lines(AssessmentDifference.between(shown.revision().assessment(), shown.today())
                 .verdicts());
     }
 
-    private List<RevisionLine> revisions(ProposalView proposal, RevisionView shown, SignedIn who) {
-        return proposals.revisions(proposal.id(), PageRequest.of(0, REVISIONS_SHOWN), who).stream()
-                .map(revision -> RevisionLine.of(revision, shown.number()))
+    private static List<RevisionLine> revisions(ShownRevision shown) {
+        return shown.newestRevisions().stream()
+                .map(revision -> RevisionLine.of(revision, shown.revision().number()))
                 .toList();
     }
 
-    private static void addDifference(@Nullable RevisionView before, RevisionView shown, Model model) {
-        model.addAttribute("before", before == null ? null : before.number());
+    private static void addDifference(ShownRevision shown, Map<String, Object> model) {
+        ShownRevision.Earlier before = shown.before();
         if (before != null) {
-            AssessmentDifference difference = AssessmentDifference.between(before.assessment(), shown.assessment());
-            model.addAttribute(
-                    "dimensionChanges", DimensionDifference.between(before.dimensions(), shown.dimensions()));
-            model.addAttribute("verdictChanges", lines(difference.verdicts()));
-            model.addAttribute("valueChanges", lines(difference.values()));
+            RevisionView revision = shown.revision();
+            AssessmentDifference difference = AssessmentDifference.between(before.assessment(), revision.assessment());
+            model.put("before", before.number());
+            model.put("dimensionChanges", DimensionDifference.between(before.dimensions(), revision.dimensions()));
+            model.put("verdictChanges", lines(difference.verdicts()));
+            model.put("valueChanges", lines(difference.values()));
         }
     }
 

@@ -13,8 +13,11 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Scale;
 import studio.stancebook.drawing.SideView;
 import studio.stancebook.drawing.SideViewOptions;
+import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.proposal.ShownRevision;
 
 /** The side view and the strips of dimensions that were judged, whether they are kept or only tried. */
 @Component
@@ -49,6 +52,20 @@ class ProposalPictures {
                 .filter(finding -> which.test(finding.kind()))
                 .map(Finding::measure)
                 .collect(Collectors.toSet());
+    }
+
+    /** The strips of a revision by verdict, on the class of now. */
+    AssessmentView assessment(ShownRevision shown) {
+        RevisionView revision = shown.revision();
+        ShownRevision.Earlier before = shown.before();
+        return AssessmentView.of(
+                revision.assessment(),
+                new ProposalStrips(
+                        classes.of(revision.segment().key()),
+                        shown.bands(),
+                        before == null ? null : before.assessment(),
+                        words,
+                        revision.dimensions().scale() == Scale.UNSCALED));
     }
 
     /**

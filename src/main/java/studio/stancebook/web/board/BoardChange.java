@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import studio.stancebook.catalogue.PackageSummary;
+import studio.stancebook.catalogue.PackageChange;
 import studio.stancebook.proposal.ProposalSummary;
 
 /**
@@ -33,13 +33,13 @@ record BoardChange(String kind, String name, String segment, String place, Strin
                 proposal.changedAt());
     }
 
-    static BoardChange of(PackageSummary benchmark) {
+    static BoardChange of(PackageChange benchmark) {
         return new BoardChange(
                 "package",
                 benchmark.name(),
                 benchmark.segmentName(),
                 "/packages/" + benchmark.id(),
-                benchmark.changedBy(),
-                benchmark.changedAt());
+                benchmark.by(),
+                benchmark.at());
     }
 }

@@ -33,6 +33,9 @@ record Template(Path path, List<String> faults) {
     /** What is overlooked on an element that is replaced: it belongs on an element around it. */
     private static final Set<String> OVERLOOKED = Set.of("th:if", "th:unless", "th:each", "th:with");
 
+    /** What alone is put into a page as it is: what a template has made before. */
+    private static final String PRINT = "${print.markup()}";
+
     private static final Pattern LETTER = Pattern.compile("\\p{L}");
     private static final Pattern HANDLER = Pattern.compile("(th:)?on[a-z]+");
 
@@ -48,7 +51,7 @@ record Template(Path path, List<String> faults) {
     }
 
     static Template of(Path path, String text) {
-        Reader reader = new Reader();
+        Reader reader = new Reader(path.endsWith("fragments/print.html"));
         try {
             new SimpleMarkupParser(ParseConfiguration.htmlConfiguration()).parse(text, reader);
         } catch (ParseException e) {
@@ -68,9 +71,14 @@ record Template(Path path, List<String> faults) {
     private static final class Reader extends AbstractSimpleMarkupHandler {
 
         private final List<String> faults = new ArrayList<>();
+        private final boolean printed;
 
         /** For each open element, whether what is in it is replaced when the page is drawn. */
         private final Deque<Boolean> replaced = new ArrayDeque<>();
+
+        Reader(boolean printed) {
+            this.printed = printed;
+        }
 
         @Override
         public void handleOpenElement(String name, Map<String, String> attributes, int line, int col) {
@@ -123,7 +131,8 @@ record Template(Path path, List<String> faults) {
         }
 
         private void check(String attribute, String value, int line) {
-            if (attribute.matches("(th:)?style(append)?|th:utext|th:inline")
+            if (attribute.matches("(th:)?style(append)?|th:inline")
+                    || attribute.equals("th:utext") && !(printed && value.equals(PRINT))
                     || HANDLER.matcher(attribute).matches()) {
                 faults.add("line " + line + ": " + attribute);
             }

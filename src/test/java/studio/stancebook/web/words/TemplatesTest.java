@@ -50,6 +50,7 @@ class TemplatesTest {
                 "<script src=\"https://elsewhere.example/a.js\"></script>",
                 "<button onclick=\"a()\"></button>",
                 "<p th:utext=\"${a}\"></p>",
+                "<p th:utext=\"${print.markup()}\"></p>",
                 "<a href=\"javascript:a()\"></a>",
                 "<p th:if=\"${a}\" th:replace=\"~{a :: b}\"></p>",
                 "<a href=\"https://elsewhere.example/\"></a>"
