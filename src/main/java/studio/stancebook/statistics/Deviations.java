@@ -6,20 +6,20 @@ package studio.stancebook.statistics;
  */
 final class Deviations {
 
-    private final double[] sorted;
+    private final Ascending sorted;
     private final double centre;
     /** How many values lie below the centre. */
     private final int left;
 
-    Deviations(double[] sorted, double centre) {
+    Deviations(Ascending sorted, double centre) {
         this.sorted = sorted;
         this.centre = centre;
-        this.left = Ranks.countBelow(sorted, centre);
+        this.left = sorted.countBelow(centre);
     }
 
     /** Median of the deviations, exact, in O(log n). */
     double median() {
-        int n = sorted.length;
+        int n = sorted.size();
         double low = ofRank((n + 1) / 2);
         return n % 2 == 1 ? low : Quantiles.between(low, ofRank(n / 2 + 1), 0.5);
     }
@@ -29,7 +29,7 @@ final class Deviations {
      * which is the least number whose next deviation is not below the last one taken on the right.
      */
     double ofRank(int rank) {
-        int fewest = Math.max(0, rank - (sorted.length - left));
+        int fewest = Math.max(0, rank - (sorted.size() - left));
         int most = Math.min(rank, left);
         while (fewest < most) {
             int taken = (fewest + most) >>> 1;
@@ -49,10 +49,10 @@ final class Deviations {
     }
 
     private double toTheLeft(int index) {
-        return centre - sorted[left - 1 - index];
+        return centre - sorted.at(left - 1 - index);
     }
 
     private double toTheRight(int index) {
-        return sorted[left + index] - centre;
+        return sorted.at(left + index) - centre;
     }
 }

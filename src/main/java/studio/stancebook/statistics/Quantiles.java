@@ -15,19 +15,21 @@ public final class Quantiles {
      * @throws IllegalArgumentException if there is no value, or {@code p} is NaN or outside [0, 1]
      */
     public static double of(double[] sorted, double p, QuantileType type) {
-        if (sorted.length == 0) {
+        return of(Ascending.of(sorted), p, type);
+    }
+
+    /** As {@link #of(double[], double, QuantileType)}. */
+    static double of(Ascending sorted, double p, QuantileType type) {
+        if (sorted.size() == 0) {
             throw new IllegalArgumentException("No values have no quantile; at least one is needed");
         }
         if (!(p >= 0 && p <= 1)) {
             throw new IllegalArgumentException("Quantile p is " + p + "; it must be from 0 to 1");
         }
-        return at(sorted, type.position(sorted.length, p));
-    }
-
-    private static double at(double[] sorted, double position) {
+        double position = type.position(sorted.size(), p);
         int rank = (int) position;
-        double low = sorted[rank - 1];
-        double high = sorted[Math.min(rank, sorted.length - 1)];
+        double low = sorted.at(rank - 1);
+        double high = sorted.at(Math.min(rank, sorted.size() - 1));
         return between(low, high, position - rank);
     }
 

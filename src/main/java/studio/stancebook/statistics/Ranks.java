@@ -19,9 +19,4 @@ final class Ranks {
         }
         return low;
     }
-
-    /** How many values are smaller than {@code value} or equal to it, in O(log n). */
-    static int countAtMost(double[] sorted, double value) {
-        return countBelow(sorted, Math.nextUp(value));
-    }
 }

@@ -37,7 +37,7 @@ final class RobustEdges {
 
     private ComputedEdges computed() {
         double median = median(sorted);
-        double deviation = new Deviations(sorted, median).median();
+        double deviation = new Deviations(Ascending.of(sorted), median).median();
         Intervals intervals = ClassSize.of(sorted.length) == ClassSize.SUFFICIENT ? byResampling() : Intervals.OPEN;
         return new ComputedEdges(
                 median - multiple * deviation,
@@ -69,7 +69,7 @@ final class RobustEdges {
         for (int i = 0; i < RESAMPLES; i++) {
             draw(draws, times, resample);
             double median = median(resample);
-            double reach = multiple * new Deviations(resample, median).median();
+            double reach = multiple * new Deviations(Ascending.of(resample), median).median();
             lower[i] = median - reach;
             upper[i] = median + reach;
         }

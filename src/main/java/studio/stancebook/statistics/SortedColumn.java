@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * The values of one measure over one class, in ascending order; immutable. Every figure is read in O(1) or O(log n), but
  * for {@link #meanAbsoluteDeviation()}; {@link #with}, {@link #without} and {@link #exchanged} give the column of a
- * changed class by one copy, without sorting or summing again.
+ * changed class without sorting, summing or copying it all again.
  *
  * <p>The unit is that of the measure, and every figure has it. Values are finite and between -1e100 and 1e100; -0 counts
  * as 0. The order in which the values came makes no difference to any figure, to the last bit, when a column is made by
@@ -15,12 +15,12 @@ import java.util.OptionalDouble;
  */
 public final class SortedColumn {
 
-    private static final SortedColumn EMPTY = new SortedColumn(new double[0], Moments.NONE);
+    private static final SortedColumn EMPTY = new SortedColumn(Ascending.of(new double[0]), Moments.NONE);
 
-    private final double[] sorted;
+    private final Ascending sorted;
     private final Moments moments;
 
-    private SortedColumn(double[] sorted, Moments moments) {
+    private SortedColumn(Ascending sorted, Moments moments) {
         this.sorted = sorted;
         this.moments = moments;
     }
@@ -33,7 +33,7 @@ public final class SortedColumn {
     public static SortedColumn of(double... values) {
         double[] sorted = AcceptedValues.copyOf(values);
         Arrays.sort(sorted);
-        return new SortedColumn(sorted, Moments.ofSorted(sorted));
+        return new SortedColumn(Ascending.of(sorted), Moments.ofSorted(sorted));
     }
 
     /** The column of no values. */
@@ -48,11 +48,7 @@ public final class SortedColumn {
      */
     public SortedColumn with(double value) {
         double added = AcceptedValues.accepted(value, "value");
-        int index = Ranks.countBelow(sorted, added);
-        double[] longer = Arrays.copyOf(sorted, sorted.length + 1);
-        System.arraycopy(sorted, index, longer, index + 1, sorted.length - index);
-        longer[index] = added;
-        return of(longer, moments.with(added));
+        return of(sorted.with(sorted.countBelow(added), added), moments.with(added));
     }
 
     /**
@@ -62,13 +58,11 @@ public final class SortedColumn {
      */
     public SortedColumn without(double value) {
         int index = place(value);
-        double[] shorter = Arrays.copyOf(sorted, sorted.length - 1);
-        System.arraycopy(sorted, index + 1, shorter, index, shorter.length - index);
-        return of(shorter, moments.without(sorted[index]));
+        return of(sorted.without(index), moments.without(sorted.at(index)));
     }
 
     /**
-     * This column less one value and plus another, by one copy; only what lies between the two moves.
+     * This column less one value and plus another.
      *
      * @throws IllegalArgumentException if {@code gone} is not in the column, or {@code come} is NaN, infinite or beyond
      *     1e100
@@ -76,39 +70,32 @@ public final class SortedColumn {
     public SortedColumn exchanged(double gone, double come) {
         int from = place(gone);
         double added = AcceptedValues.accepted(come, "value");
-        int to = Ranks.countBelow(sorted, added);
-        double[] changed = sorted.clone();
-        if (to > from) {
-            to--;
-            System.arraycopy(sorted, from + 1, changed, from, to - from);
-        } else {
-            System.arraycopy(sorted, to, changed, to + 1, from - to);
-        }
-        changed[to] = added;
-        return of(changed, moments.without(sorted[from]).with(added));
+        Ascending rest = sorted.without(from);
+        return of(
+                rest.with(rest.countBelow(added), added),
+                moments.without(sorted.at(from)).with(added));
     }
 
     private int place(double value) {
-        int index = Ranks.countBelow(sorted, value);
-        if (index == sorted.length || sorted[index] != value) {
-            throw new IllegalArgumentException(
-                    "The value " + value + " is not among the " + sorted.length + " of the column");
+        int index = sorted.countBelow(value);
+        if (index == n() || sorted.at(index) != value) {
+            throw new IllegalArgumentException("The value " + value + " is not among the " + n() + " of the column");
         }
         return index;
     }
 
-    private static SortedColumn of(double[] sorted, Moments moments) {
-        return new SortedColumn(sorted, moments.isWorn() ? Moments.ofSorted(sorted) : moments);
+    private static SortedColumn of(Ascending sorted, Moments moments) {
+        return new SortedColumn(sorted, moments.isWorn() ? Moments.ofSorted(sorted.toArray()) : moments);
     }
 
     /** How many values. */
     public int n() {
-        return sorted.length;
+        return sorted.size();
     }
 
     /** True if there are no values. */
     public boolean isEmpty() {
-        return sorted.length == 0;
+        return sorted.size() == 0;
     }
 
     /**
@@ -118,25 +105,25 @@ public final class SortedColumn {
      * @throws IllegalArgumentException if {@code rank} is not from 1 to n
      */
     public double ofRank(int rank) {
-        if (rank < 1 || rank > sorted.length) {
-            throw new IllegalArgumentException("Rank is " + rank + "; the column has the ranks 1 to " + sorted.length);
+        if (rank < 1 || rank > n()) {
+            throw new IllegalArgumentException("Rank is " + rank + "; the column has the ranks 1 to " + n());
         }
-        return sorted[rank - 1];
+        return sorted.at(rank - 1);
     }
 
     /** The values in ascending order, as a copy. */
     public double[] toArray() {
-        return sorted.clone();
+        return sorted.toArray();
     }
 
     /** How many values are smaller than {@code value}. */
     public int countBelow(double value) {
-        return Ranks.countBelow(sorted, value);
+        return sorted.countBelow(value);
     }
 
     /** How many values are smaller than {@code value} or equal to it. */
     public int countAtMost(double value) {
-        return Ranks.countAtMost(sorted, value);
+        return sorted.countBelow(Math.nextUp(value));
     }
 
     /**
@@ -145,7 +132,7 @@ public final class SortedColumn {
      * @throws IllegalStateException if the column is empty
      */
     public double min() {
-        return notEmpty("smallest value")[0];
+        return notEmpty("smallest value").at(0);
     }
 
     /**
@@ -154,7 +141,7 @@ public final class SortedColumn {
      * @throws IllegalStateException if the column is empty
      */
     public double max() {
-        return notEmpty("largest value")[sorted.length - 1];
+        return notEmpty("largest value").at(n() - 1);
     }
 
     /**
@@ -225,7 +212,7 @@ public final class SortedColumn {
     public double meanAbsoluteDeviation() {
         double median = median();
         double[] deviations =
-                Arrays.stream(sorted).map(x -> Math.abs(x - median)).toArray();
+                Arrays.stream(sorted.toArray()).map(x -> Math.abs(x - median)).toArray();
         return SortedColumn.of(deviations).mean();
     }
 
@@ -234,7 +221,7 @@ public final class SortedColumn {
         return Summary.of(this, QuantileType.TYPE_7);
     }
 
-    private double[] notEmpty(String figure) {
+    private Ascending notEmpty(String figure) {
         if (isEmpty()) {
             throw new IllegalStateException("A column of no values has no " + figure);
         }
@@ -244,16 +231,16 @@ public final class SortedColumn {
     /** True for a column of the same values. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof SortedColumn column && Arrays.equals(sorted, column.sorted);
+        return other instanceof SortedColumn column && Arrays.equals(toArray(), column.toArray());
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(sorted);
+        return Arrays.hashCode(toArray());
     }
 
     @Override
     public String toString() {
-        return "SortedColumn" + Arrays.toString(sorted);
+        return "SortedColumn" + Arrays.toString(toArray());
     }
 }
