@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.band.internal.BandComputer;
 import studio.stancebook.band.internal.BandDeeds;
@@ -150,8 +151,8 @@ public class Bands {
                 .toList();
     }
 
-    /** What a band would be if it were set now. */
-    @Transactional(readOnly = true)
+    /** What a band would be if it were set now; by itself no transaction, which would hold a connection for the class. */
+    @Transactional(propagation = Propagation.SUPPORTS, readOnly = true)
     public BandTrial trial(String segment, String measure, BandSetting setting) {
         return computer.trial(segment, measures.current().get(measure).key(), setting);
     }

@@ -1,6 +1,7 @@
 package studio.stancebook.catalogue;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -77,10 +78,32 @@ public class Catalogue {
         return writing.addUnscreened(drafts, by);
     }
 
-    /** Asks about values far from their class and about equal dimensions among packages that were added unscreened. */
-    public void screen(String segment, List<Long> ids) {
-        writing.screen(segment, ids);
+    /**
+     * Asks about values far from their class and about equal dimensions among packages that were added unscreened.
+     *
+     * @return the values that are far, by package
+     */
+    public Map<Long, List<FarValue>> screen(String segment, List<Long> ids) {
+        Map<Long, List<FarValue>> far = new HashMap<>();
+        writing.screen(segment, ids).forEach((id, raised) -> {
+            List<FarValue> values = raised.stream()
+                    .filter(query -> query.cause() == QueryCause.FAR_FROM_CLASS)
+                    .map(query -> new FarValue(String.valueOf(query.valueKey()), query.question()))
+                    .toList();
+            if (!values.isEmpty()) {
+                far.put(id, values);
+            }
+        });
+        return far;
     }
+
+    /**
+     * A value that is far from its class.
+     *
+     * @param key of the dimension or measure
+     * @param question what a person is asked about it
+     */
+    public record FarValue(String key, String question) {}
 
     /**
      * Changes a package. Values that did not close before and are as they were stay a query.
@@ -242,7 +265,7 @@ public class Catalogue {
     }
 
     /** The open queries of a segment, newest first. */
-    public Page<SegmentQuery> openQueries(String segment, Pageable page) {
-        return queries.open(segment, page);
+    public Page<SegmentQuery> openQueries(SegmentView segment, Pageable page) {
+        return queries.open(segment.id(), page);
     }
 }

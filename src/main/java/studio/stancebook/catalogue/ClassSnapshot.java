@@ -1,13 +1,19 @@
 package studio.stancebook.catalogue;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.internal.ClassLayout;
 import studio.stancebook.catalogue.internal.ClassRows;
 import studio.stancebook.catalogue.internal.ClassUpdate;
-import studio.stancebook.catalogue.internal.ValueLayout;
 import studio.stancebook.statistics.SortedColumn;
 
 /**
@@ -18,11 +24,17 @@ public final class ClassSnapshot {
 
     private final String segment;
     private final long revision;
-    private final ValueLayout layout;
+    private final ClassLayout layout;
     private final ClassRows rows;
     private final AtomicReferenceArray<SortedColumn> columns;
+    private final ReentrantLock sorting = new ReentrantLock();
+    private final Map<Object, Once<?>> derived = new ConcurrentHashMap<>();
+    private volatile SoftReference<Part> lastPart = new SoftReference<>(null);
 
-    ClassSnapshot(String segment, long revision, ValueLayout layout, ClassRows rows) {
+    /** The part that was asked for last. */
+    private record Part(ClassFilter filter, ClassSnapshot snapshot) {}
+
+    ClassSnapshot(String segment, long revision, ClassLayout layout, ClassRows rows) {
         this.segment = segment;
         this.revision = revision;
         this.layout = layout;
@@ -42,9 +54,52 @@ public final class ClassSnapshot {
         return next;
     }
 
-    /** The part of this class that a filter takes. */
-    ClassSnapshot filtered(ClassFilter filter) {
-        return filter.takesAll() ? this : new ClassSnapshot(segment, revision, layout, rows.only(filter));
+    /** The same class as if it were still at the revision before. */
+    ClassSnapshot oneBefore() {
+        ClassSnapshot before = new ClassSnapshot(segment, revision - 1, layout, rows);
+        for (int i = 0; i < columns.length(); i++) {
+            before.columns.set(i, columns.get(i));
+        }
+        return before;
+    }
+
+    /** The part of this class that a filter takes; the one asked for last is kept while there is room. */
+    public ClassSnapshot part(ClassFilter filter) {
+        if (filter.takesAll()) {
+            return this;
+        }
+        Part known = lastPart.get();
+        if (known == null || !known.filter().equals(filter)) {
+            known = new Part(filter, new ClassSnapshot(segment, revision, layout, rows.only(filter)));
+            lastPart = new SoftReference<>(known);
+        }
+        return known.snapshot();
+    }
+
+    /**
+     * Something that depends on this class alone: computed when it is first asked for, and kept as long as the class is the
+     * same. Whoever asks meanwhile waits for it.
+     *
+     * @param key tells it from all else; its class belongs to whoever asks
+     */
+    @SuppressWarnings("unchecked") // who owns the class of the key uses one type for it
+    public <T> T derived(Object key, Supplier<T> computed) {
+        return ((Once<T>) derived.computeIfAbsent(key, none -> new Once<T>())).get(computed);
+    }
+
+    /** A value that is computed once. */
+    private static final class Once<T> {
+
+        private @Nullable T value;
+
+        synchronized T get(Supplier<T> computed) {
+            T known = value;
+            if (known == null) {
+                known = computed.get();
+                value = known;
+            }
+            return known;
+        }
     }
 
     /** The key of the segment. */
@@ -75,11 +130,22 @@ public final class ClassSnapshot {
 
     private SortedColumn column(int place) {
         @Nullable SortedColumn known = columns.get(place);
-        if (known == null) {
-            known = SortedColumn.of(rows.values(place));
-            columns.set(place, known);
+        return known == null ? sorted(place) : known;
+    }
+
+    /** One sorts, the others wait: that is no slower, and takes the room once. */
+    private SortedColumn sorted(int place) {
+        sorting.lock();
+        try {
+            @Nullable SortedColumn known = columns.get(place);
+            if (known == null) {
+                known = SortedColumn.of(rows.values(place));
+                columns.set(place, known);
+            }
+            return known;
+        } finally {
+            sorting.unlock();
         }
-        return known;
     }
 
     /** The packages that have a value of a measure, in ascending order of their ids. */
@@ -114,16 +180,16 @@ public final class ClassSnapshot {
         return pairs;
     }
 
-    /** Reads the packages one by one, in ascending order of their ids; for this module alone. */
-    public void forEachRow(ClassRows.RowReader reader) {
-        rows.forEach(reader);
+    /** Reads those of the packages that have one of these ids; for this module alone. */
+    public void forEachRow(Collection<Long> ids, ClassRows.RowReader reader) {
+        rows.forEach(ids, reader);
     }
 
     ClassRows rows() {
         return rows;
     }
 
-    ValueLayout layout() {
+    ClassLayout layout() {
         return layout;
     }
 

@@ -4,41 +4,90 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.catalogue.internal.ClassLayout;
 import studio.stancebook.catalogue.internal.ClassReader;
 import studio.stancebook.catalogue.internal.ClassReader.Head;
 import studio.stancebook.catalogue.internal.ClassReader.ReadClass;
 import studio.stancebook.catalogue.internal.ClassRevisions;
 import studio.stancebook.catalogue.internal.ClassUpdate;
 import studio.stancebook.catalogue.internal.CurrentLayout;
-import studio.stancebook.catalogue.internal.ValueLayout;
 
 /**
  * The classes of all segments, kept in memory. Every call asks the database for the revision first, so what comes back is
  * never older than the last change that was committed before the call, whichever server made it; only what changed is read
- * again.
+ * again, once for all who wait for it.
+ *
+ * <p>Whoever waits for a class outside a transaction holds no connection meanwhile: decision 0053.
  */
 @Component
 public class ClassSnapshots {
 
     private final ClassReader reader;
     private final ClassRevisions revisions;
-    private final CurrentLayout layouts;
+    private final Supplier<? extends ClassLayout> layouts;
+    private final TransactionTemplate reading;
     private final Map<Long, Held> classes = new ConcurrentHashMap<>();
 
-    /** The newest known class of a segment; whoever brings it up to date holds its lock. */
+    /** The newest known class of a segment. */
     private static final class Held {
 
         private volatile @Nullable ClassSnapshot snapshot;
+
+        /** Taken before a connection, by those who have none yet. */
+        private final ReentrantLock turn = new ReentrantLock();
+
+        /** Taken after a connection, by whoever brings the class up to date. */
+        private final ReentrantLock update = new ReentrantLock();
+
+        /** Keeps a class unless a newer one is known; whoever is reading one goes on from what he saw. */
+        private void offer(ClassSnapshot read) {
+            update.lock();
+            try {
+                ClassSnapshot known = snapshot;
+                if (known == null || known.revision() < read.revision()) {
+                    snapshot = read;
+                }
+            } finally {
+                update.unlock();
+            }
+        }
+
+        /** The class if it is known as it was seen or newer, else null. */
+        private @Nullable ClassSnapshot upTo(Head seen, ClassLayout layout) {
+            ClassSnapshot known = snapshot;
+            return known != null && known.revision() >= seen.revision() && known.layout() == layout ? known : null;
+        }
     }
 
-    ClassSnapshots(ClassReader reader, ClassRevisions revisions, CurrentLayout layouts) {
+    @Autowired
+    ClassSnapshots(
+            ClassReader reader,
+            ClassRevisions revisions,
+            CurrentLayout layouts,
+            PlatformTransactionManager transactions) {
+        this(reader, revisions, layouts::get, transactions);
+    }
+
+    ClassSnapshots(
+            ClassReader reader,
+            ClassRevisions revisions,
+            Supplier<? extends ClassLayout> layouts,
+            PlatformTransactionManager transactions) {
         this.reader = reader;
         this.revisions = revisions;
         this.layouts = layouts;
+        this.reading = new TransactionTemplate(transactions);
+        this.reading.setReadOnly(true);
     }
 
     /**
@@ -46,32 +95,18 @@ public class ClassSnapshots {
      *
      * @throws UnknownSegment if there is no segment of this key
      */
-    // In a transaction, so that whoever waits for a lock below has a connection already and none can run out.
-    @Transactional(readOnly = true)
     public ClassSnapshot of(String segmentKey) {
         return of(reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey)));
     }
 
-    /** The classes of all segments by key; one statement asks for the revisions of all of them. */
-    @Transactional(readOnly = true)
-    public Map<String, ClassSnapshot> all() {
-        return reader.heads().stream().collect(Collectors.toMap(Head::segmentKey, this::of));
+    /** The class of a segment, not older than it was seen. */
+    public ClassSnapshot of(SegmentView seen) {
+        return of(new Head(seen.id(), seen.key(), seen.revision()));
     }
 
-    private ClassSnapshot of(Head head) {
-        ValueLayout layout = layouts.get();
-        Held held = classes.computeIfAbsent(head.id(), id -> new Held());
-        synchronized (held) {
-            ClassSnapshot known = held.snapshot;
-            if (revisions.changedHere(head.id())) {
-                return current(head, layout, known);
-            }
-            if (known == null || known.revision() < head.revision() || known.layout() != layout) {
-                known = current(head, layout, known);
-                held.snapshot = known;
-            }
-            return known;
-        }
+    /** The classes of all segments by key; one statement asks for the revisions of all of them. */
+    public Map<String, ClassSnapshot> all() {
+        return reader.heads().stream().collect(Collectors.toMap(Head::segmentKey, this::of));
     }
 
     /**
@@ -79,9 +114,60 @@ public class ClassSnapshots {
      *
      * @throws UnknownSegment if there is no segment of this key
      */
-    @Transactional(readOnly = true)
     public ClassSnapshot of(String segmentKey, ClassFilter filter) {
-        return of(segmentKey).filtered(filter);
+        return of(segmentKey).part(filter);
+    }
+
+    private ClassSnapshot of(Head head) {
+        ClassLayout layout = layouts.get();
+        Held held = classes.computeIfAbsent(head.id(), id -> new Held());
+        if (TransactionSynchronizationManager.isActualTransactionActive()) {
+            return revisions.changedHere(head.id()) ? changedHere(head, layout, held) : upToDate(head, layout, held);
+        }
+        ClassSnapshot known = held.upTo(head, layout);
+        return known != null ? known : inTurn(head, layout, held);
+    }
+
+    private ClassSnapshot inTurn(Head head, ClassLayout layout, Held held) {
+        held.turn.lock();
+        try {
+            ClassSnapshot known = held.upTo(head, layout);
+            return known != null
+                    ? known
+                    : Objects.requireNonNull(reading.execute(status -> upToDate(head, layout, held)));
+        } finally {
+            held.turn.unlock();
+        }
+    }
+
+    /**
+     * The class with what the transaction under way did to it, which is kept when that is committed: as if it were from the
+     * revision before, so that what the transaction does to it from now on is read once more.
+     */
+    private ClassSnapshot changedHere(Head head, ClassLayout layout, Held held) {
+        ClassSnapshot here = current(head, layout, held.snapshot);
+        TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+            @Override
+            public void afterCommit() {
+                held.offer(here.oneBefore());
+            }
+        });
+        return here;
+    }
+
+    /** Reads what is missing; needs a transaction, so that nobody who has the lock still has to wait for a connection. */
+    private ClassSnapshot upToDate(Head head, ClassLayout layout, Held held) {
+        held.update.lock();
+        try {
+            ClassSnapshot known = held.upTo(head, layout);
+            if (known == null) {
+                known = current(head, layout, held.snapshot);
+                held.snapshot = known;
+            }
+            return known;
+        } finally {
+            held.update.unlock();
+        }
     }
 
     /** The classes that are kept in memory now. */
@@ -92,7 +178,7 @@ public class ClassSnapshots {
                 .toList();
     }
 
-    private ClassSnapshot current(Head head, ValueLayout layout, @Nullable ClassSnapshot known) {
+    private ClassSnapshot current(Head head, ClassLayout layout, @Nullable ClassSnapshot known) {
         if (known == null || known.layout() != layout) {
             ReadClass read = reader.all(head.id(), layout);
             return new ClassSnapshot(head.segmentKey(), read.revision(), layout, read.rows());

@@ -3,36 +3,48 @@ package studio.stancebook.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.internal.DimensionText;
+import studio.stancebook.catalogue.internal.Soundness;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 
-/**
- * A benchmark package as somebody wants it recorded.
- *
- * @param name 1 to 200 characters on one line; blanks around it are dropped
- * @param segment the key of its segment
- * @param modelYear 1880 to 2100, or null
- * @param origin where the package comes from as a whole
- * @param queries questions that it brings with it, each cut to 500 characters; empty ones are dropped
- */
-public record PackageDraft(
-        String name,
-        String segment,
-        @Nullable Integer modelYear,
-        Origin origin,
-        DimensionSet dimensions,
-        List<String> queries) {
+/** A benchmark package as somebody wants it recorded; immutable. */
+public final class PackageDraft {
 
-    /** @throws Impossible naming every field that cannot be accepted */
-    public PackageDraft {
-        name = name.strip();
+    private final PackageName packageName;
+    private final Origin origin;
+    private final DimensionSet dimensions;
+    private final List<String> queries;
+    private @Nullable String digest;
+    private @Nullable List<Disagreement> disagreements;
+
+    /**
+     * @param name 1 to 200 characters on one line; blanks around it are dropped
+     * @param segment the key of its segment
+     * @param modelYear 1880 to 2100, or null
+     * @param origin where the package comes from as a whole
+     * @param queries questions that it brings with it, each cut to 500 characters; empty ones are dropped
+     * @throws Impossible naming every field that cannot be accepted
+     */
+    public PackageDraft(
+            String name,
+            String segment,
+            @Nullable Integer modelYear,
+            Origin origin,
+            DimensionSet dimensions,
+            List<String> queries) {
+        String stripped = name.strip();
         List<FieldError> errors = new ArrayList<>();
-        CatalogueRules.name("name", name).ifPresent(errors::add);
+        CatalogueRules.name("name", stripped).ifPresent(errors::add);
         CatalogueRules.modelYear(modelYear).ifPresent(errors::add);
         CatalogueRules.refuse(errors);
-        queries = queries.stream()
+        this.packageName = new PackageName(stripped, segment, modelYear);
+        this.origin = origin;
+        this.dimensions = dimensions;
+        this.queries = queries.stream()
                 .map(CatalogueRules::shortened)
                 .filter(question -> !question.isEmpty())
                 .toList();
@@ -46,6 +58,53 @@ public record PackageDraft(
 
     /** What no other package may share. */
     public PackageName packageName() {
-        return new PackageName(name, segment, modelYear);
+        return packageName;
+    }
+
+    public String name() {
+        return packageName.name();
+    }
+
+    /** The key of its segment. */
+    public String segment() {
+        return packageName.segment();
+    }
+
+    public @Nullable Integer modelYear() {
+        return packageName.modelYear();
+    }
+
+    /** Where the package comes from as a whole. */
+    public Origin origin() {
+        return origin;
+    }
+
+    public DimensionSet dimensions() {
+        return dimensions;
+    }
+
+    /** The questions that it brings with it. */
+    public List<String> queries() {
+        return queries;
+    }
+
+    /** The same for drafts of the same values, whatever their origins and uncertainties: SHA-256 in hexadecimal. */
+    public String digest() {
+        String known = digest;
+        if (known == null) {
+            known = DimensionText.digest(dimensions);
+            digest = known;
+        }
+        return known;
+    }
+
+    /** What is recorded twice and does not agree with itself. */
+    public List<Disagreement> disagreements() {
+        List<Disagreement> known = disagreements;
+        if (known == null) {
+            known = Soundness.disagreements(dimensions);
+            disagreements = known;
+        }
+        return known;
     }
 }

@@ -3,8 +3,6 @@ package studio.stancebook.catalogue;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.data.domain.Page;
@@ -40,20 +38,16 @@ public class Segments {
     /** All segments by name. */
     @Transactional(readOnly = true)
     public List<SegmentView> all() {
-        List<StoredSegment> found = segments.findAllByOrderByNameAscIdAsc();
-        Map<Long, Long> packages = packagesOf(found);
-        return found.stream()
-                .map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)))
+        return segments.findAllByOrderByNameAscIdAsc().stream()
+                .map(Segments::view)
                 .toList();
     }
 
     /** A page of segments by name, whatever order is asked for. */
     @Transactional(readOnly = true)
     public Page<SegmentView> page(Pageable page) {
-        Page<StoredSegment> found =
-                segments.findAllByOrderByNameAscIdAsc(PageRequest.of(page.getPageNumber(), page.getPageSize()));
-        Map<Long, Long> packages = packagesOf(found.getContent());
-        return found.map(segment -> view(segment, packages.getOrDefault(segment.id(), 0L)));
+        return segments.findAllByOrderByNameAscIdAsc(PageRequest.of(page.getPageNumber(), page.getPageSize()))
+                .map(Segments::view);
     }
 
     /** What all segments are called, by name, without counting what is in them. */
@@ -124,7 +118,7 @@ public class Segments {
 
     /** The segment of a key, made with this name if there is none yet. */
     public SegmentView createIfMissing(String key, String name) {
-        return segments.findBySegmentKey(key).map(this::view).orElseGet(() -> create(key, name, ""));
+        return segments.findBySegmentKey(key).map(Segments::view).orElseGet(() -> create(key, name, ""));
     }
 
     /**
@@ -138,7 +132,7 @@ public class Segments {
         StoredSegment segment = find(key);
         expected.check(segment.version(), "segment");
         CatalogueRules.refuse(wordErrors(name.strip(), description.strip()));
-        Facts before = facts(view(segment, 0));
+        Facts before = facts(view(segment));
         segment.describe(name.strip(), description.strip());
         try {
             SegmentView changed = view(segments.saveAndFlush(segment));
@@ -172,19 +166,7 @@ public class Segments {
         return segments.findBySegmentKey(key).orElseThrow(() -> new UnknownSegment(key));
     }
 
-    private Map<Long, Long> packagesOf(List<StoredSegment> found) {
-        List<Long> ids = found.stream().map(StoredSegment::id).toList();
-        return ids.isEmpty()
-                ? Map.of()
-                : segments.countPackages(ids).stream()
-                        .collect(Collectors.toMap(StoredSegments.Count::segmentId, StoredSegments.Count::packages));
-    }
-
-    private SegmentView view(StoredSegment segment) {
-        return view(segment, segments.countPackages(segment.id()));
-    }
-
-    private static SegmentView view(StoredSegment segment, long packages) {
+    private static SegmentView view(StoredSegment segment) {
         return new SegmentView(
                 segment.id(),
                 segment.key(),
@@ -192,6 +174,6 @@ public class Segments {
                 segment.description(),
                 segment.version(),
                 segment.revision(),
-                Math.toIntExact(packages));
+                Math.toIntExact(segment.packages()));
     }
 }

@@ -81,7 +81,7 @@ abstract class ClassSnapshotsTest {
 
     /** The class as somebody reads it who has read nothing before. */
     private ClassSnapshot readAnew() {
-        return new ClassSnapshots(reader, revisions, layouts).of(segment);
+        return new ClassSnapshots(reader, revisions, layouts, transactions).of(segment);
     }
 
     private static void assertSame(ClassSnapshot one, ClassSnapshot other) {

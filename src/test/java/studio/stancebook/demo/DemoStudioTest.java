@@ -104,7 +104,7 @@ class DemoStudioTest {
         StringBuilder queries = new StringBuilder();
         for (SegmentView segment : segments.all()) {
             catalogue
-                    .openQueries(segment.key(), Pageable.ofSize(50))
+                    .openQueries(segment, Pageable.ofSize(50))
                     .forEach(query -> queries.append(query.query().question()).append('\n'));
         }
         assertTrue(queries.toString().lines().count() <= 45, queries.toString());

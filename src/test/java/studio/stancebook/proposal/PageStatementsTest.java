@@ -31,7 +31,7 @@ class PageStatementsTest extends ProposalPageVisitor {
                 "/catalogue",
                 6,
                 "/segments/" + segment,
-                7,
+                5,
                 address(made(Role.DESIGNER)),
                 3,
                 "/packages/" + packageId,

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.internal.ClassRows.Seen;
@@ -20,34 +19,32 @@ public class ClassReader {
 
     static final int PAGE = 2000;
 
-    private static final String COLUMNS = "p.id, p.name, p.model_year, p.origin, p.measure_layout,"
-            + " COALESCE(p.class_measures, p.measures) AS class_values,"
-            + " CASE WHEN p.measure_layout = :layout THEN NULL ELSE p.dimensions END AS dimensions, p.values_set_aside";
+    private static final String HEAD = "SELECT 1 AS kind, p.id, p.name, p.model_year, p.origin, ";
 
-    private static final String CHANGED = "FROM benchmark_package p"
+    private static final String CHANGED = " FROM benchmark_package p"
             + " WHERE p.segment_id = :segment AND p.class_revision > :since AND p.set_aside_at IS NULL";
 
     /** The sum keeps the database from collecting all that changed by its revision, and sorting it, for every page. */
-    private static final String PAGE_OF_ROWS = "SELECT 1 AS kind, " + COLUMNS + " FROM benchmark_package p"
+    private static final String PAGE_OF_ROWS = " FROM benchmark_package p"
             + " WHERE p.segment_id = :segment AND p.class_revision + 0 > :since AND p.set_aside_at IS NULL"
             + " AND p.id > :after ORDER BY p.segment_id, p.id FETCH FIRST " + PAGE + " ROWS ONLY";
 
-    private static final String NOTHING = "NULL, NULL, NULL, NULL, CAST(NULL AS DOUBLE PRECISION ARRAY), NULL, NULL";
+    private static final String NOTHING = "NULL, NULL, NULL, CAST(NULL AS DOUBLE PRECISION ARRAY), NULL, NULL";
 
     private static final String PAGE_OF_DEPARTURES = "SELECT id, package_id FROM class_departure"
             + " WHERE segment_id = :segment AND revision > :since AND id > :after"
             + " ORDER BY id FETCH FIRST " + PAGE + " ROWS ONLY";
 
     /** The kinds of row: 0 the revision itself, 1 a package, 2 the id of a package that left. */
-    private static final String CHANGES = "SELECT 1 AS kind, " + COLUMNS + " " + CHANGED
-            + " UNION ALL SELECT 0, s.revision, " + NOTHING + " FROM segment s WHERE s.id = :segment"
-            + " UNION ALL SELECT 2, d.package_id, " + NOTHING + " FROM class_departure d"
-            + " WHERE d.segment_id = :segment AND d.revision > :since"
-            + " FETCH FIRST " + (PAGE + 1) + " ROWS ONLY";
+    private static final String REVISION_AND_DEPARTURES =
+            " UNION ALL SELECT 0, s.revision, " + NOTHING + " FROM segment s WHERE s.id = :segment"
+                    + " UNION ALL SELECT 2, d.package_id, " + NOTHING + " FROM class_departure d"
+                    + " WHERE d.segment_id = :segment AND d.revision > :since"
+                    + " FETCH FIRST " + (PAGE + 1) + " ROWS ONLY";
 
     private final JdbcClient database;
 
-    ClassReader(JdbcClient database) {
+    public ClassReader(JdbcClient database) {
         this.database = database;
     }
 
@@ -73,12 +70,12 @@ public class ClassReader {
     }
 
     /** The whole class. */
-    public ReadClass all(long segmentId, ValueLayout layout) {
+    public ReadClass all(long segmentId, ClassLayout layout) {
         return since(segmentId, new ReadClass(-1, ClassRows.none(layout.size())), layout, ClassUpdate.unseen());
     }
 
     /** The class as it is now, from what it was; {@code seen} is told of the rows that went and came. */
-    public ReadClass since(long segmentId, ReadClass before, ValueLayout layout, Seen seen) {
+    public ReadClass since(long segmentId, ReadClass before, ClassLayout layout, Seen seen) {
         ReadClass from = before;
         while (true) {
             Changes changes = changes(segmentId, from.revision(), layout);
@@ -92,7 +89,7 @@ public class ClassReader {
     }
 
     /** Takes over a change of any size; other changes may slip in, so a last step from the same revision has to follow. */
-    private ReadClass inPages(long segmentId, ReadClass from, ValueLayout layout, Seen seen) {
+    private ReadClass inPages(long segmentId, ReadClass from, ClassLayout layout, Seen seen) {
         long revision = revision(segmentId);
         ClassRows rows = from.revision() < 0 ? from.rows() : withoutDeparted(segmentId, from, seen);
         List<ClassRow> page = page(segmentId, from.revision(), -1, layout);
@@ -133,8 +130,8 @@ public class ClassReader {
                 .list();
     }
 
-    private List<ClassRow> page(long segmentId, long since, long after, ValueLayout layout) {
-        return database.sql(PAGE_OF_ROWS)
+    private List<ClassRow> page(long segmentId, long since, long after, ClassLayout layout) {
+        return database.sql(HEAD + layout.columns() + PAGE_OF_ROWS)
                 .param("layout", layout.fingerprint())
                 .param("segment", segmentId)
                 .param("since", since)
@@ -143,9 +140,9 @@ public class ClassReader {
                 .list();
     }
 
-    private Changes changes(long segmentId, long since, ValueLayout layout) {
+    private Changes changes(long segmentId, long since, ClassLayout layout) {
         Changes changes = new Changes();
-        database.sql(CHANGES)
+        database.sql(HEAD + layout.columns() + CHANGED + REVISION_AND_DEPARTURES)
                 .param("layout", layout.fingerprint())
                 .param("segment", segmentId)
                 .param("since", since)
@@ -166,23 +163,13 @@ public class ClassReader {
         private final List<Long> departed = new ArrayList<>();
     }
 
-    private static ClassRow row(ResultSet result, ValueLayout layout) throws SQLException {
+    private static ClassRow row(ResultSet result, ClassLayout layout) throws SQLException {
         Origin origin = Origin.valueOf(result.getString("origin"));
         return new ClassRow(
                 result.getLong("id"),
                 result.getString("name"),
                 result.getInt("model_year"),
                 origin.ordinal(),
-                values(result, origin, layout));
-    }
-
-    private static double[] values(ResultSet result, Origin origin, ValueLayout layout) throws SQLException {
-        @Nullable String measuredOtherwise = result.getString("dimensions");
-        if (measuredOtherwise != null) {
-            return layout.classMeasuresOf(
-                    DimensionText.read(measuredOtherwise, origin),
-                    SetAsideText.read(result.getString("values_set_aside")).keySet());
-        }
-        return NullableNumbers.read(result, "class_values");
+                layout.read(result, origin));
     }
 }

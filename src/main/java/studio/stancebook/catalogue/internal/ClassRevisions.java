@@ -50,6 +50,13 @@ public class ClassRevisions {
 
     private record ClassBegun(String segmentKey, long revision) {}
 
+    /** Notes that a segment whose change has begun has so many packages more, or fewer. */
+    void count(long segmentId, int more) {
+        database.sql("UPDATE segment SET packages = packages + ? WHERE id = ?")
+                .params(more, segmentId)
+                .update();
+    }
+
     /** Notes that a package left a class with a revision. */
     public void depart(long segmentId, long packageId, long revision) {
         database.sql("INSERT INTO class_departure (segment_id, package_id, revision) VALUES (?, ?, ?)")

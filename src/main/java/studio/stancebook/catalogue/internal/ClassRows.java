@@ -2,6 +2,7 @@ package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,32 @@ public final class ClassRows {
                 reader.read(block, row);
             }
         }
+    }
+
+    /** Reads those of the rows that have one of these ids. */
+    public void forEach(Collection<Long> ids, RowReader reader) {
+        for (long id : ids) {
+            int at = blockOf(id);
+            int row = at < 0 ? -1 : blocks.get(at).place(id);
+            if (row >= 0) {
+                reader.read(blocks.get(at), row);
+            }
+        }
+    }
+
+    /** The last block that does not begin after an id; -1 if there is none. */
+    private int blockOf(long id) {
+        int low = 0;
+        int high = blocks.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (blocks.get(middle).id(0) <= id) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low - 1;
     }
 
     /** Every value of a measure that is there, in no order that means anything. */

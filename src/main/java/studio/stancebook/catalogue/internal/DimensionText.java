@@ -12,7 +12,7 @@ import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Dimension sets as the text in which they are kept. */
-final class DimensionText {
+public final class DimensionText {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final TypeReference<Map<String, Object>> TREE = new TypeReference<>() {};
@@ -38,7 +38,7 @@ final class DimensionText {
     }
 
     /** The same for the same values, whatever their origins and uncertainties: SHA-256 in hexadecimal. */
-    static String digest(DimensionSet set) {
+    public static String digest(DimensionSet set) {
         Map<String, Object> tree = DimensionJson.write(set);
         tree.remove("uncertainties");
         tree.remove("origins");

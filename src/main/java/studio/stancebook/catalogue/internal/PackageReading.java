@@ -31,11 +31,13 @@ public class PackageReading {
     private final StoredPackages packages;
     private final StoredQueries queries;
     private final StoredSegments segments;
+    private final ApartList aparts;
 
-    PackageReading(StoredPackages packages, StoredQueries queries, StoredSegments segments) {
+    PackageReading(StoredPackages packages, StoredQueries queries, StoredSegments segments, ApartList aparts) {
         this.packages = packages;
         this.queries = queries;
         this.segments = segments;
+        this.aparts = aparts;
     }
 
     public PackageView get(long id) {
@@ -44,13 +46,9 @@ public class PackageReading {
     }
 
     public List<PackageView> getAll(List<Long> ids) {
-        Map<Long, StoredPackage> kept =
-                packages.findAll(ids).stream().collect(Collectors.toMap(StoredPackage::id, Function.identity()));
         Map<Long, List<StoredQuery>> asked = queries.findAllByPackageIdInOrderById(ids).stream()
                 .collect(Collectors.groupingBy(StoredQuery::packageId));
-        return ids.stream()
-                .map(kept::get)
-                .filter(Objects::nonNull)
+        return inOrder(ids).stream()
                 .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
                 .toList();
     }
@@ -59,10 +57,19 @@ public class PackageReading {
         return packages.lastChanged(Limit.of(most));
     }
 
+    private List<StoredPackage> inOrder(List<Long> ids) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, StoredPackage> kept =
+                packages.findAll(ids).stream().collect(Collectors.toMap(StoredPackage::id, Function.identity()));
+        return ids.stream().map(kept::get).filter(Objects::nonNull).toList();
+    }
+
     /** What does not count in the class of a segment. */
     public List<SetAsideView> setAside(String segment, Pageable page) {
         List<SetAsideView> all = new ArrayList<>();
-        for (StoredPackage kept : packages.setAside(segment, page)) {
+        for (StoredPackage kept : inOrder(aparts.of(segment, page))) {
             SetAside whole = kept.setAside();
             if (whole != null) {
                 all.add(new SetAsideView(kept.id(), kept.name(), null, whole));
@@ -103,7 +110,7 @@ public class PackageReading {
             Long segmentId = segmentIds.computeIfAbsent(
                     draft.segment(),
                     key -> segments.findBySegmentKey(key).map(StoredSegment::id).orElse(-1L));
-            places.putIfAbsent(segmentId + " " + DimensionText.digest(draft.dimensions()), place);
+            places.putIfAbsent(segmentId + " " + draft.digest(), place);
         }
         Map<Integer, Long> found = new HashMap<>();
         List<String> digests = places.keySet().stream()

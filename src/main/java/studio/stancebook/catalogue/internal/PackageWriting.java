@@ -36,6 +36,7 @@ public class PackageWriting {
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
     private final Questions questions;
+    private final ApartList aparts;
     private final NewRows rows;
     private final EntityManager entities;
     private final Clock clock;
@@ -48,6 +49,7 @@ public class PackageWriting {
             ClassRevisions revisions,
             CurrentLayout layouts,
             Questions questions,
+            ApartList aparts,
             NewRows rows,
             EntityManager entities,
             Clock clock,
@@ -58,6 +60,7 @@ public class PackageWriting {
         this.revisions = revisions;
         this.layouts = layouts;
         this.questions = questions;
+        this.aparts = aparts;
         this.rows = rows;
         this.entities = entities;
         this.clock = clock;
@@ -84,14 +87,19 @@ public class PackageWriting {
     }
 
     /** Asks what new packages of a segment give rise to, seen against their class and each other. */
-    public void screen(String segment, List<Long> ids) {
-        questions.afterWriting(ids, List.of(segment), clock.instant());
+    public Map<Long, List<RaisedQuery>> screen(String segment, List<Long> ids) {
+        return questions.afterWriting(segment(segment), ids, clock.instant());
     }
 
     private List<Long> writeAndAsk(List<PackageDraft> drafts, String by) {
         List<Long> ids = write(drafts, by);
-        Set<String> written = drafts.stream().map(PackageDraft::segment).collect(Collectors.toSet());
-        questions.afterWriting(ids, written, clock.instant());
+        Map<String, List<Long>> bySegment = new TreeMap<>();
+        for (int i = 0; i < ids.size(); i++) {
+            bySegment
+                    .computeIfAbsent(drafts.get(i).segment(), none -> new ArrayList<>())
+                    .add(ids.get(i));
+        }
+        bySegment.forEach(this::screen);
         return ids;
     }
 
@@ -99,6 +107,7 @@ public class PackageWriting {
         Map<String, StoredSegment> known = segmentsOf(drafts);
         Map<String, Long> begun = begin(known);
         refuseDuplicates(drafts);
+        ValueLayout layout = layouts.get();
         Instant now = clock.instant();
         List<Long> ids = new ArrayList<>(drafts.size());
         for (int from = 0; from < drafts.size(); from += AT_ONCE) {
@@ -107,15 +116,22 @@ public class PackageWriting {
             for (PackageDraft draft : part) {
                 StoredPackage one = new StoredPackage(by, now);
                 one.become(draft, known(known, draft.segment()), by, now);
-                one.measure(layouts.get());
+                one.measure(layout, draft.dimensions());
                 one.enterRevision(known(begun, draft.segment()));
                 added.add(one);
             }
             rows.insert(added);
             added.forEach(one -> ids.add(one.id()));
-            questions.ofDrafts(ids.subList(from, ids.size()), part, now);
+            questions.ofDrafts(added, part, now);
         }
+        count(drafts, known);
         return ids;
+    }
+
+    private void count(List<PackageDraft> drafts, Map<String, StoredSegment> known) {
+        Map<String, Long> written =
+                drafts.stream().collect(Collectors.groupingBy(PackageDraft::segment, Collectors.counting()));
+        written.forEach((key, n) -> revisions.count(known(known, key).id(), Math.toIntExact(n)));
     }
 
     private Map<String, StoredSegment> segmentsOf(List<PackageDraft> drafts) {
@@ -165,12 +181,18 @@ public class PackageWriting {
         if (kept.counts() && fromId != to.id()) {
             revisions.depart(fromId, id, revision(begun, fromId));
         }
+        boolean moves = fromId != to.id();
         Facts before = PackageDeeds.facts(kept);
         Instant now = clock.instant();
         kept.become(draft, to, by, now);
-        kept.measure(layouts.get());
+        kept.measure(layouts.get(), draft.dimensions());
         kept.enterRevision(revision(begun, to.id()));
         entities.flush();
+        if (moves) {
+            revisions.count(fromId, -1);
+            revisions.count(to.id(), 1);
+            aparts.note(kept);
+        }
         questions.afterChange(kept, draft, now);
         events.publishEvent(PackageDeeds.of("changed", kept, before, PackageDeeds.facts(kept)));
     }
@@ -180,6 +202,7 @@ public class PackageWriting {
         long revision = revisions.next(segmentId);
         StoredPackage kept = locked(id, expected);
         revisions.depart(segmentId, id, revision);
+        revisions.count(segmentId, -1);
         events.publishEvent(PackageDeeds.of("deleted", kept, PackageDeeds.facts(kept), Facts.none()));
         packages.delete(kept);
         entities.flush();

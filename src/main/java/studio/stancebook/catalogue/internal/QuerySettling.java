@@ -3,7 +3,7 @@ package studio.stancebook.catalogue.internal;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
@@ -39,18 +39,22 @@ public class QuerySettling {
         List<FieldError> errors = new ArrayList<>();
         CatalogueRules.answer(text).ifPresent(errors::add);
         CatalogueRules.refuse(errors);
-        change(packageId, query, "query settled", found -> found.settle(text, by, clock.instant()));
+        change(packageId, query, "query settled", (found, about) -> found.settle(text, by, clock.instant()));
     }
 
     public void reopen(long packageId, long query) {
-        change(packageId, query, "query reopened", StoredQuery::reopen);
+        change(
+                packageId,
+                query,
+                "query reopened",
+                (found, about) -> found.reopen(about.segment().id()));
     }
 
-    private void change(long packageId, long query, String action, Consumer<StoredQuery> change) {
+    private void change(long packageId, long query, String action, BiConsumer<StoredQuery, StoredPackage> change) {
         StoredQuery found = find(packageId, query);
-        Facts before = facts(found);
-        change.accept(found);
         StoredPackage about = packages.find(packageId).orElseThrow(() -> new UnknownPackage(packageId));
+        Facts before = facts(found);
+        change.accept(found, about);
         events.publishEvent(PackageDeeds.of(action, about, before, facts(found)));
     }
 
@@ -76,8 +80,8 @@ public class QuerySettling {
 
     /** The open queries of a segment, newest first. */
     @Transactional(readOnly = true)
-    public Page<SegmentQuery> open(String segment, Pageable page) {
-        return queries.findOpen(segment, page)
+    public Page<SegmentQuery> open(long segmentId, Pageable page) {
+        return queries.findOpen(segmentId, page)
                 .map(row -> new SegmentQuery(
                         row.query().packageId(), row.packageName(), row.query().view()));
     }

@@ -2,7 +2,6 @@ package studio.stancebook.catalogue.internal;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -30,25 +29,26 @@ class Questions {
     }
 
     /** The questions that packages bring with them, and one for each value that does not close. */
-    void ofDrafts(List<Long> packageIds, List<PackageDraft> drafts, Instant now) {
+    void ofDrafts(List<StoredPackage> added, List<PackageDraft> drafts, Instant now) {
         List<StoredQuery> asked = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
-            long packageId = packageIds.get(i);
-            broughtIn(drafts.get(i)).forEach(raised -> asked.add(new StoredQuery(packageId, raised, now)));
-            notClosing(drafts.get(i)).forEach(raised -> asked.add(new StoredQuery(packageId, raised, now)));
+            StoredPackage one = added.get(i);
+            broughtIn(drafts.get(i)).forEach(raised -> asked.add(about(one, raised, now)));
+            notClosing(drafts.get(i)).forEach(raised -> asked.add(about(one, raised, now)));
         }
         rows.insert(asked);
     }
 
-    /** The questions that new packages give rise to beside the others. */
-    void afterWriting(List<Long> ids, Collection<String> segments, Instant now) {
-        Map<Long, List<RaisedQuery>> raised = screening.of(ids, segments);
+    /** Asks the questions that new packages of a segment give rise to beside the others, and gives them by package. */
+    Map<Long, List<RaisedQuery>> afterWriting(StoredSegment segment, List<Long> ids, Instant now) {
+        Map<Long, List<RaisedQuery>> raised = screening.of(ids, segment.key());
         alike(ids)
                 .forEach((id, query) ->
                         raised.computeIfAbsent(id, none -> new ArrayList<>()).add(query));
         List<StoredQuery> asked = new ArrayList<>();
-        raised.forEach((id, all) -> all.forEach(query -> asked.add(new StoredQuery(id, query, now))));
+        raised.forEach((id, all) -> all.forEach(query -> asked.add(new StoredQuery(segment.id(), id, query, now))));
         rows.insert(asked);
+        return raised;
     }
 
     /**
@@ -58,16 +58,21 @@ class Questions {
     void afterChange(StoredPackage kept, PackageDraft draft, Instant now) {
         Set<RaisedQuery> raised = new HashSet<>(broughtIn(draft));
         raised.addAll(notClosing(draft));
-        raised.addAll(screening.of(List.of(kept.id()), List.of(draft.segment())).getOrDefault(kept.id(), List.of()));
+        raised.addAll(screening.of(List.of(kept.id()), draft.segment()).getOrDefault(kept.id(), List.of()));
         Map<Long, RaisedQuery> alike = alike(List.of(kept.id()));
         raised.addAll(alike.values());
         for (StoredQuery known : queries.findAllByPackageIdOrderById(kept.id())) {
+            known.move(kept.segment().id());
             boolean holds = raised.removeIf(query -> query.asks(known.raised()));
             if (!holds && known.open() && known.raised().cause() != QueryCause.BROUGHT_IN) {
                 queries.delete(known);
             }
         }
-        raised.forEach(query -> queries.save(new StoredQuery(kept.id(), query, now)));
+        raised.forEach(query -> queries.save(about(kept, query, now)));
+    }
+
+    private static StoredQuery about(StoredPackage kept, RaisedQuery raised, Instant now) {
+        return new StoredQuery(kept.segment().id(), kept.id(), raised, now);
     }
 
     private static List<RaisedQuery> broughtIn(PackageDraft draft) {
@@ -77,7 +82,7 @@ class Questions {
     }
 
     private static List<RaisedQuery> notClosing(PackageDraft draft) {
-        return Soundness.disagreements(draft.dimensions()).stream()
+        return draft.disagreements().stream()
                 .map(d -> new RaisedQuery(QueryCause.DOES_NOT_CLOSE, d.keys().get(0), d.message()))
                 .toList();
     }

@@ -11,9 +11,9 @@ import studio.stancebook.catalogue.QueryCause;
  * @param valueKey the dimension or measure it is about; null when it is about the whole
  * @param question on one line, cut to 500 characters
  */
-record RaisedQuery(QueryCause cause, @Nullable String valueKey, String question) {
+public record RaisedQuery(QueryCause cause, @Nullable String valueKey, String question) {
 
-    RaisedQuery {
+    public RaisedQuery {
         question = CatalogueRules.shortened(question);
     }
 

@@ -87,8 +87,11 @@ public class Remeasure {
         }
     }
 
-    /** Measures the next packages that are out of date, and gives the id of the last one; 0 if there are none. */
-    private long slice(long after) {
+    /**
+     * Measures the next packages that are out of date, and gives the id of the last one; 0 if there are none. One at a time,
+     * or two would wait for each other's rows.
+     */
+    private synchronized long slice(long after) {
         Long last = transaction.execute(status -> {
             ValueLayout layout = layouts.get();
             List<StoredPackage> outdated = packages.measuredOtherwise(layout.fingerprint(), after, SLICE);

@@ -82,6 +82,11 @@ public final class RowBlock {
         return ids[row];
     }
 
+    /** Where the row of an id is; negative if it is not here. */
+    int place(long id) {
+        return Arrays.binarySearch(ids, id);
+    }
+
     public int modelYear(int row) {
         return years[row];
     }

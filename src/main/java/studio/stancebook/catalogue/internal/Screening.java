@@ -1,26 +1,22 @@
 package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.catalogue.QueryCause;
+import studio.stancebook.catalogue.ScalarClasses;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ModifiedZ;
-import studio.stancebook.statistics.SortedColumn;
 
 /**
  * Finds values that are far from the rest of their class: modified z-score above 3.5 (Iglewicz and Hoaglin). A measure is
@@ -30,46 +26,51 @@ import studio.stancebook.statistics.SortedColumn;
 class Screening {
 
     private final ClassSnapshots snapshots;
-    private final ScalarReader scalars;
+    private final ScalarClasses scalars;
     private final StoredPackages packages;
     private final StudioMeasures measures;
 
-    Screening(ClassSnapshots snapshots, ScalarReader scalars, StoredPackages packages, StudioMeasures measures) {
+    Screening(ClassSnapshots snapshots, ScalarClasses scalars, StoredPackages packages, StudioMeasures measures) {
         this.snapshots = snapshots;
         this.scalars = scalars;
         this.packages = packages;
         this.measures = measures;
     }
 
-    /** For each of these packages, as far as there are any, the values that a person should look at. */
-    Map<Long, List<RaisedQuery>> of(List<Long> ids, Collection<String> segments) {
-        Set<Long> wanted = new HashSet<>(ids);
+    /** For each of these packages of a segment the values that a person should look at. */
+    Map<Long, List<RaisedQuery>> of(List<Long> ids, String segment) {
         Map<Long, List<RaisedQuery>> raised = new HashMap<>();
-        for (String segment : segments) {
-            dimensions(segment, wanted, raised);
-            measures(snapshots.of(segment), wanted, raised);
-        }
+        dimensions(scalars.of(segment), ids, raised);
+        measures(snapshots.of(segment), ids, raised);
         return raised;
     }
 
-    private void dimensions(String segment, Set<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
-        Map<Dimension, SortedColumn> columns = scalars.columns(segment);
-        Map<Dimension, ModifiedZ> screens = new EnumMap<>(Dimension.class);
-        columns.forEach((dimension, column) -> screens.put(dimension, ModifiedZ.by(column)));
-        scalars.ofPackages(
-                segment,
-                wanted,
-                (id, values) -> screens.forEach((dimension, screen) -> {
-                    double value = values[dimension.ordinal()];
-                    if (!Double.isNaN(value) && screen.screen(value).query()) {
-                        double median = columns.getOrDefault(dimension, SortedColumn.empty())
-                                .median();
-                        add(raised, id, dimension.key(), sentence(dimension, screen.screen(value), median));
+    private static void dimensions(ClassSnapshot scalars, List<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
+        Dimension[] dimensions = Dimension.values();
+        List<ModifiedZ> screens = screens(scalars);
+        scalars.forEachRow(wanted, (block, row) -> {
+            for (int place = 0; place < dimensions.length; place++) {
+                double value = block.value(row, place);
+                if (!Double.isNaN(value)) {
+                    ModifiedZ.Screening screening = screens.get(place).screen(value);
+                    if (screening.query()) {
+                        Dimension dimension = dimensions[place];
+                        double median = scalars.column(dimension.key()).median();
+                        add(raised, block.id(row), dimension.key(), sentence(dimension, screening, median));
                     }
-                }));
+                }
+            }
+        });
     }
 
-    private void measures(ClassSnapshot snapshot, Set<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
+    private static List<ModifiedZ> screens(ClassSnapshot snapshot) {
+        return snapshot.measures().stream()
+                .map(snapshot::column)
+                .map(ModifiedZ::by)
+                .toList();
+    }
+
+    private void measures(ClassSnapshot snapshot, List<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
         List<Far> far = far(snapshot, wanted);
         for (List<Far> part : Chunks.of(far)) {
             Map<Long, Dependence> dependences = dependences(part, raised);
@@ -92,20 +93,15 @@ class Screening {
     /** The measures of a package that are far from the class. */
     private record Far(long id, Map<Measure, ModifiedZ.Screening> values) {}
 
-    private List<Far> far(ClassSnapshot snapshot, Set<Long> wanted) {
-        List<ModifiedZ> screens = snapshot.measures().stream()
-                .map(snapshot::column)
-                .map(ModifiedZ::by)
-                .toList();
+    private List<Far> far(ClassSnapshot snapshot, List<Long> wanted) {
+        List<ModifiedZ> screens = screens(snapshot);
         List<Optional<Measure>> inOrder =
                 snapshot.measures().stream().map(measures.current()::find).toList();
         List<Far> far = new ArrayList<>();
-        snapshot.forEachRow((block, row) -> {
-            if (wanted.contains(block.id(row))) {
-                Map<Measure, ModifiedZ.Screening> values = far(block, row, screens, inOrder);
-                if (!values.isEmpty()) {
-                    far.add(new Far(block.id(row), values));
-                }
+        snapshot.forEachRow(wanted, (block, row) -> {
+            Map<Measure, ModifiedZ.Screening> values = far(block, row, screens, inOrder);
+            if (!values.isEmpty()) {
+                far.add(new Far(block.id(row), values));
             }
         });
         return far;

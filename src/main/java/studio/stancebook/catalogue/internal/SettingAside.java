@@ -26,6 +26,7 @@ public class SettingAside {
     private final StoredPackages packages;
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
+    private final ApartList aparts;
     private final EntityManager entities;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -34,12 +35,14 @@ public class SettingAside {
             StoredPackages packages,
             ClassRevisions revisions,
             CurrentLayout layouts,
+            ApartList aparts,
             EntityManager entities,
             Clock clock,
             ApplicationEventPublisher events) {
         this.packages = packages;
         this.revisions = revisions;
         this.layouts = layouts;
+        this.aparts = aparts;
         this.entities = entities;
         this.clock = clock;
         this.events = events;
@@ -56,7 +59,7 @@ public class SettingAside {
             revisions.depart(begun.segmentId(), id, begun.revision());
         }
         begun.kept().setAside(apart, by, clock.instant());
-        entities.flush();
+        flush(begun);
         if (expected != null) {
             tell("set aside", begun, Facts.none(), Facts.of("reason", apart.reason()));
         }
@@ -71,7 +74,7 @@ public class SettingAside {
         Facts before = reason(begun.kept().setAside());
         begun.kept().setAside(null, by, clock.instant());
         begun.kept().enterRevision(begun.revision());
-        entities.flush();
+        flush(begun);
         tell("taken back", begun, before, Facts.none());
     }
 
@@ -122,9 +125,14 @@ public class SettingAside {
     }
 
     private void finish(Begun begun) {
-        begun.kept().measure(layouts.get());
+        begun.kept().measure(layouts.get(), begun.kept().dimensions());
         begun.kept().enterRevision(begun.revision());
+        flush(begun);
+    }
+
+    private void flush(Begun begun) {
         entities.flush();
+        aparts.note(begun.kept());
     }
 
     private SetAside apart(String reason, String by, Optional<FieldError> another) {

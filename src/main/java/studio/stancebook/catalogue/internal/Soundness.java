@@ -14,7 +14,7 @@ import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.FieldError;
 
 /** What dimensions have to fulfil to be recorded. */
-final class Soundness {
+public final class Soundness {
 
     private Soundness() {}
 
@@ -40,7 +40,7 @@ final class Soundness {
     }
 
     /** What was recorded twice and does not agree with itself. */
-    static List<Disagreement> disagreements(DimensionSet set) {
+    public static List<Disagreement> disagreements(DimensionSet set) {
         List<Disagreement> all = new ArrayList<>(ClosingChecks.of(set));
         all.addAll(MeasureChecks.disagreements(set));
         return all;

@@ -111,12 +111,13 @@ public class StoredPackage {
         origin = draft.origin();
         dimensions = DimensionText.write(marked);
         recorded = DimensionText.writeRecorded(marked);
-        dimensionDigest = DimensionText.digest(marked);
+        dimensionDigest = draft.digest();
         touch(by, now);
     }
 
-    void measure(ValueLayout layout) {
-        Numbers numbers = numbers(layout);
+    /** Computes the measures anew from the dimensions, which the caller has at hand. */
+    void measure(ValueLayout layout, DimensionSet set) {
+        Numbers numbers = numbers(layout, set);
         measures = numbers.measures();
         scalars = numbers.scalars();
         classMeasures = numbers.classMeasures();
@@ -128,7 +129,10 @@ public class StoredPackage {
     record Numbers(Double[] measures, Double[] scalars, Double @Nullable [] classMeasures) {}
 
     Numbers numbers(ValueLayout layout) {
-        DimensionSet set = dimensions();
+        return numbers(layout, dimensions());
+    }
+
+    private Numbers numbers(ValueLayout layout, DimensionSet set) {
         Set<String> apart = valuesSetAside().keySet();
         return new Numbers(
                 NullableNumbers.of(layout.measuresOf(set)),

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
-import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -83,10 +82,6 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Title(p.id, p.name, p.modelYear)"
             + " from StoredPackage p where p.id in :ids")
     List<Title> titles(Collection<Long> ids);
-
-    @Query("select p from StoredPackage p where p.segment.segmentKey = :segment"
-            + " and (p.setAsideAt is not null or p.classMeasures is not null) order by p.name, p.id")
-    List<StoredPackage> setAside(String segment, Pageable page);
 
     @Query("select p from StoredPackage p where p.measureLayout <> :layout and p.id > :after order by p.id limit :most")
     List<StoredPackage> measuredOtherwise(String layout, long after, int most);

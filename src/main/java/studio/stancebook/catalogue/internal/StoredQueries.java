@@ -34,8 +34,7 @@ interface StoredQueries extends Repository<StoredQuery, Long> {
     @Query(
             value = "select new studio.stancebook.catalogue.internal.StoredQueries$Named(q, p.name)"
                     + " from StoredQuery q join StoredPackage p on p.id = q.packageId"
-                    + " where p.segment.segmentKey = :segment and q.settledAt is null order by q.id desc",
-            countQuery = "select count(*) from StoredQuery q join StoredPackage p on p.id = q.packageId"
-                    + " where p.segment.segmentKey = :segment and q.settledAt is null")
-    Page<Named> findOpen(String segment, Pageable page);
+                    + " where q.openIn = :segmentId order by q.id desc",
+            countQuery = "select count(*) from StoredQuery q where q.openIn = :segmentId")
+    Page<Named> findOpen(long segmentId, Pageable page);
 }

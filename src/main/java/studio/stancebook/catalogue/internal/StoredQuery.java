@@ -47,9 +47,13 @@ public class StoredQuery {
 
     private @Nullable Instant settledAt;
 
+    /** The segment of the package; null once it is settled. */
+    private @Nullable Long openIn;
+
     protected StoredQuery() {}
 
-    StoredQuery(long packageId, RaisedQuery raised, Instant now) {
+    StoredQuery(long segmentId, long packageId, RaisedQuery raised, Instant now) {
+        this.openIn = segmentId;
         this.packageId = packageId;
         this.cause = raised.cause();
         this.valueKey = raised.valueKey();
@@ -61,9 +65,16 @@ public class StoredQuery {
         answer = withAnswer;
         settledBy = by;
         settledAt = now;
+        openIn = null;
     }
 
-    void reopen() {
+    /** Notes that the package is in another segment. */
+    void move(long segmentId) {
+        openIn = open() ? segmentId : null;
+    }
+
+    void reopen(long segmentId) {
+        openIn = segmentId;
         answer = null;
         settledBy = null;
         settledAt = null;

@@ -36,6 +36,9 @@ public class StoredSegment {
     private long revision;
 
     @Column(nullable = false, updatable = false)
+    private long packages;
+
+    @Column(nullable = false, updatable = false)
     private Instant createdAt = Instant.EPOCH;
 
     protected StoredSegment() {}
@@ -74,5 +77,10 @@ public class StoredSegment {
 
     public long revision() {
         return revision;
+    }
+
+    /** How many packages it has, those set aside included. */
+    public long packages() {
+        return packages;
     }
 }

@@ -1,14 +1,18 @@
 package studio.stancebook.catalogue.internal;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.measure.Measure;
@@ -18,14 +22,16 @@ import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.Subject;
 
 /** Which place each measure has in the arrays that are kept with a package, for one list of measures. */
-public final class ValueLayout {
+public final class ValueLayout implements ClassLayout {
 
     private final List<Measure> measures;
+    private final List<String> keys;
     private final Map<String, Integer> places = new HashMap<>();
     private final String fingerprint;
 
     private ValueLayout(MeasureRegistry registry) {
         measures = registry.all();
+        keys = measures.stream().map(Measure::key).toList();
         measures.forEach(measure -> places.put(measure.key(), places.size()));
         fingerprint = DimensionText.sha256(Probe.trace(registry));
     }
@@ -39,21 +45,35 @@ public final class ValueLayout {
      * The same for lists of the same measures that compute the same; another as soon as a measure comes, goes, changes
      * its place or gives another number for one of the sample side views.
      */
+    @Override
     public String fingerprint() {
         return fingerprint;
     }
 
-    /** How many measures. */
-    public int size() {
-        return measures.size();
-    }
-
-    /** The keys in the order of the arrays. */
+    @Override
     public List<String> keys() {
-        return measures.stream().map(Measure::key).toList();
+        return keys;
     }
 
-    /** The place of a measure, from 0; empty if it is not on the list. */
+    @Override
+    public String columns() {
+        return "COALESCE(p.class_measures, p.measures) AS class_values,"
+                + " CASE WHEN p.measure_layout = :layout THEN NULL ELSE p.dimensions END AS text_one,"
+                + " p.values_set_aside AS text_two";
+    }
+
+    /** As they are kept, or computed from the dimensions where they were computed by another list of measures. */
+    @Override
+    public double[] read(ResultSet row, Origin origin) throws SQLException {
+        @Nullable String measuredOtherwise = row.getString("text_one");
+        return measuredOtherwise == null
+                ? NullableNumbers.read(row, "class_values")
+                : classMeasuresOf(
+                        DimensionText.read(measuredOtherwise, origin),
+                        SetAsideText.read(row.getString("text_two")).keySet());
+    }
+
+    @Override
     public OptionalInt place(String measure) {
         Integer place = places.get(measure);
         return place == null ? OptionalInt.empty() : OptionalInt.of(place);

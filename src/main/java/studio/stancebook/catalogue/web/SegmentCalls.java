@@ -101,7 +101,7 @@ class SegmentCalls {
     @Operation(summary = "The open questions about packages of a segment, newest first")
     @GetMapping("/{key}/queries")
     Page<SegmentQuery> queries(@PathVariable String key, Pageable page) {
-        return catalogue.openQueries(segments.get(key).key(), page);
+        return catalogue.openQueries(segments.get(key), page);
     }
 
     private static ResponseEntity<SegmentAnswer> answer(SegmentView segment) {

@@ -11,7 +11,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
+import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
@@ -22,6 +24,11 @@ import studio.stancebook.statistics.QuantileType;
 class SegmentPage {
 
     private static final int SHOWN = 20;
+
+    /** What is kept with a class beside its table. */
+    private enum Part {
+        SET_ASIDE
+    }
 
     private final Segments segments;
     private final Catalogue catalogue;
@@ -41,29 +48,30 @@ class SegmentPage {
             @ModelAttribute("form") ClassForm form,
             Model model,
             HttpServletResponse response) {
-        model.addAttribute("segment", segments.get(key));
+        SegmentView segment = segments.get(key);
+        ClassSnapshot whole = snapshots.of(segment);
+        model.addAttribute("segment", segment);
         model.addAttribute("origins", PackageChoices.of(List.of()).origins());
-        model.addAttribute("apart", catalogue.setAside(key, PageRequest.of(0, SHOWN)));
-        model.addAttribute("queries", catalogue.openQueries(key, PageRequest.of(0, SHOWN)));
+        model.addAttribute(
+                "apart", whole.derived(Part.SET_ASIDE, () -> catalogue.setAside(key, PageRequest.of(0, SHOWN))));
+        model.addAttribute("queries", catalogue.openQueries(segment, PageRequest.of(0, SHOWN)));
         model.addAttribute("errors", FieldErrors.none());
         try {
-            fill(snapshots.of(key, form.filter()), form.quantiles(), model);
+            fill(whole.part(form.filter()), form.quantiles(), model);
         } catch (Malformed malformed) {
             response.setStatus(malformed.type().status());
             model.addAttribute("errors", FieldErrors.of(malformed, "fromYear"));
-            fill(snapshots.of(key), QuantileType.TYPE_7, model);
+            fill(whole, QuantileType.TYPE_7, model);
         }
         return "catalogue/segment";
     }
 
     private void fill(ClassSnapshot snapshot, QuantileType type, Model model) {
-        List<ClassLine> all = measures.current().all().stream()
-                .map(measure -> ClassLine.of(measure, snapshot, type))
-                .toList();
+        MeasureRegistry registry = measures.current();
         model.addAttribute("snapshot", snapshot);
-        model.addAttribute("lines", all.stream().filter(ClassLine::any).toList());
         model.addAttribute(
-                "unmeasured",
-                all.stream().filter(line -> !line.any()).map(ClassLine::name).toList());
+                "table",
+                snapshot.derived(
+                        new ClassTable.Key(registry, type), () -> ClassTable.of(snapshot, registry.all(), type)));
     }
 }

@@ -1,0 +1,26 @@
+package studio.stancebook.catalogue;
+
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import studio.stancebook.catalogue.internal.ClassReader;
+import studio.stancebook.catalogue.internal.ClassRevisions;
+import studio.stancebook.catalogue.internal.ScalarLayout;
+
+/**
+ * The recorded scalars of the classes of segments, by key of the dimension, kept in memory from the first write to a
+ * segment on; for this module alone.
+ */
+@Component
+public class ScalarClasses {
+
+    private final ClassSnapshots classes;
+
+    ScalarClasses(ClassReader reader, ClassRevisions revisions, PlatformTransactionManager transactions) {
+        classes = new ClassSnapshots(reader, revisions, () -> ScalarLayout.INSTANCE, transactions);
+    }
+
+    /** As {@link ClassSnapshots#of(String)}. */
+    public ClassSnapshot of(String segmentKey) {
+        return classes.of(segmentKey);
+    }
+}
