@@ -370,6 +370,27 @@ abstract class ImportCallsTest {
         return new Delivery(PackageFile.of(file, null, null), "cars.csv", "a test");
     }
 
+    /** Modified z-score above 3.5, Iglewicz and Hoaglin: with a median of 2810 and a MAD of 10, 5000 is far. */
+    @Test
+    void countsAndListsValuesFarFromTheirClassOnceTheyAreWritten() {
+        segments.createIfMissing(segment, segment);
+        StringBuilder rows = new StringBuilder("name,segment,wheelbase\n");
+        for (int i = 0; i < 20; i++) {
+            rows.append('n').append(i).append(",$S,").append(2790 + 2 * i).append('\n');
+        }
+        rows.append("far,$S,5000\n");
+
+        JsonNode dry = sent(rows.toString()).with("dryRun", true).expect(200);
+        JsonNode report = sent(rows.toString()).expect(200);
+
+        assertThat(dry.get("queries").asInt()).isZero();
+        assertThat(report.get("queries").asInt()).isEqualTo(1);
+        JsonNode query = report.get("problems").get(0);
+        assertThat(query.get("row").asInt()).isEqualTo(22);
+        assertThat(query.get("column").asString()).isEqualTo("wheelbase");
+        assertThat(query.get("message").asString()).contains("far from the rest of its class");
+    }
+
     private static String manyRows() {
         StringBuilder rows = new StringBuilder(HEADING);
         for (int i = 0; i < 1200; i++) {

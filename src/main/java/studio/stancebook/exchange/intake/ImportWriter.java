@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
+import studio.stancebook.exchange.mapping.RowProblem;
+import studio.stancebook.exchange.mapping.Severity;
 
 /** Writes the rows of an import within its transaction, and has them seen against their classes at the end. */
 final class ImportWriter {
@@ -16,7 +18,7 @@ final class ImportWriter {
     private final Segments segments;
     private final SegmentBook book;
     private final String by;
-    private final Map<String, List<Long>> idsBySegment = new TreeMap<>();
+    private final Map<String, WrittenRows> bySegment = new TreeMap<>();
     private final List<Apart> apart = new ArrayList<>();
     private int segmentsMade;
     private int written;
@@ -39,17 +41,18 @@ final class ImportWriter {
         List<Long> ids = catalogue.addUnscreened(drafts, by);
         for (int i = 0; i < rows.size(); i++) {
             noteApart(ids.get(i), rows.get(i));
-            idsBySegment
-                    .computeIfAbsent(drafts.get(i).segment(), key -> new ArrayList<>())
-                    .add(ids.get(i));
+            bySegment
+                    .computeIfAbsent(drafts.get(i).segment(), key -> new WrittenRows())
+                    .add(ids.get(i), rows.get(i).row());
         }
         written += rows.size();
     }
 
     private void makeSegments() {
-        if (segmentsMade < book.added().size()) {
-            book.added().forEach(segments::createIfMissing);
-            segmentsMade = book.added().size();
+        Map<String, String> added = book.added();
+        if (segmentsMade < added.size()) {
+            added.forEach(segments::createIfMissing);
+            segmentsMade = added.size();
         }
     }
 
@@ -62,9 +65,12 @@ final class ImportWriter {
         }
     }
 
-    /** Sees the packages against their classes; then, as a person would, sets aside what the file says is set aside. */
-    void finish(ImportProgress progress) {
-        screen(progress);
+    /**
+     * Sees the packages against their classes, and reports what a person should look at; then, as a person would, sets
+     * aside what the file says is set aside.
+     */
+    void finish(ReportBuilder report, ImportProgress progress) {
+        screen(report, progress);
         apart.forEach(this::setAside);
     }
 
@@ -75,11 +81,14 @@ final class ImportWriter {
         row.valueReasons().forEach((key, reason) -> catalogue.setValueAside(row.id(), key, reason, by));
     }
 
-    private void screen(ImportProgress progress) {
+    private void screen(ReportBuilder report, ImportProgress progress) {
         int screened = 0;
-        for (Map.Entry<String, List<Long>> segment : idsBySegment.entrySet()) {
-            catalogue.screen(segment.getKey(), segment.getValue());
-            screened += segment.getValue().size();
+        for (Map.Entry<String, WrittenRows> segment : bySegment.entrySet()) {
+            WrittenRows rows = segment.getValue();
+            new TreeMap<>(catalogue.screen(segment.getKey(), rows.ids()))
+                    .forEach((id, values) -> values.forEach(value -> report.query(
+                            new RowProblem(rows.rowOf(id), value.key(), "", value.question(), Severity.QUERY))));
+            screened += rows.size();
             progress.at(screened / (double) written);
         }
     }

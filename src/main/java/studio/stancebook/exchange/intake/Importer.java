@@ -2,7 +2,9 @@ package studio.stancebook.exchange.intake;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -10,20 +12,18 @@ import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
 
 /**
- * Brings packages in. The whole file is checked before anything is written; then it is read again and written in one
- * transaction, all or nothing. One import runs at a time, so that two cannot wait for each other's segments.
+ * Brings packages in. A file is checked and written row by row in one transaction, all or nothing: what was written before
+ * a row was refused is taken back. One import runs at a time, so that two cannot wait for each other's segments.
  */
 @Component
 public class Importer {
 
-    /** How much of the work of an import is the checking. */
-    private static final double CHECKING = 0.4;
-
-    /** How much of the writing is done when all rows are read. */
+    /** How much of the work is done when all rows are read. */
     private static final double READING = 0.9;
 
     private final Catalogue catalogue;
@@ -33,6 +33,7 @@ public class Importer {
     private final ApplicationEventPublisher events;
     private final ImportMeters meters;
     private final ImportTurn turn = new ImportTurn();
+    private final MemoryLimit limit = new MemoryLimit(Runtime.getRuntime().maxMemory());
 
     Importer(
             Catalogue catalogue,
@@ -64,37 +65,33 @@ public class Importer {
 
     private ImportReport inTurn(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return turn.take(() -> {
-            double checking = options.dryRun() ? 1 : CHECKING;
-            ImportReport checked = check(delivery.content(), options, share -> progress.at(checking * share));
-            boolean refused = checked.rejected() > 0 && !options.partial();
-            return options.dryRun() || refused || checked.accepted() == 0
-                    ? checked
-                    : write(delivery, options, share -> progress.at(CHECKING + (1 - CHECKING) * share));
+            limit.check(
+                    delivery.content(),
+                    options,
+                    segments.all().stream().mapToLong(SegmentView::packages).sum());
+            return options.dryRun() ? check(delivery.content(), options, progress) : write(delivery, options, progress);
         });
     }
 
     private ImportReport check(PackageFile file, ImportOptions options, ImportProgress progress) {
         SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
-        return pass(file, options, new RowPass(catalogue, new RowRules(book, measures.current()), rows -> {}), progress)
-                .build(book.newNames());
+        return pass(file, options, book, rows -> {}, progress).build(book.newNames());
     }
 
+    /** Writes row by row as it checks, and takes all of it back when a row is refused that may not be left out. */
     private ImportReport write(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return Objects.requireNonNull(transaction.execute(status -> {
             SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
             ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
-            ImportReport report = pass(
-                            delivery.content(),
-                            options,
-                            new RowPass(catalogue, new RowRules(book, measures.current()), writer::write),
-                            share -> progress.at(READING * share))
-                    .build(book.newNames());
-            if (report.rejected() > 0 && !options.partial()) {
+            ReportBuilder report =
+                    pass(delivery.content(), options, book, writer::write, share -> progress.at(READING * share));
+            boolean refused = report.rejected() > 0 && !options.partial();
+            if (refused || writer.written() == 0) {
                 status.setRollbackOnly();
-                return report;
+                return report.build(book.newNames());
             }
-            writer.finish(share -> progress.at(READING + (1 - READING) * share));
-            ImportReport done = report.withImported(writer.written());
+            writer.finish(report, share -> progress.at(READING + (1 - READING) * share));
+            ImportReport done = report.build(book.newNames()).withImported(writer.written());
             tell(delivery, done);
             return done;
         }));
@@ -114,7 +111,13 @@ public class Importer {
                 Deed.of("brought in", "packages", digest.substring(0, 12), delivery.fileName(), Facts.none(), facts));
     }
 
-    private static ReportBuilder pass(PackageFile file, ImportOptions options, RowPass pass, ImportProgress progress) {
+    private ReportBuilder pass(
+            PackageFile file,
+            ImportOptions options,
+            SegmentBook book,
+            Consumer<List<Accepted>> sink,
+            ImportProgress progress) {
+        RowPass pass = new RowPass(catalogue, new RowRules(book, measures.current()), options.partial(), sink);
         try (PackageRows rows = file.open(options)) {
             return pass.read(rows, progress);
         } catch (IOException failure) {

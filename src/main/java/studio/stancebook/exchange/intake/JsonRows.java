@@ -93,19 +93,36 @@ final class JsonRows implements PackageRows {
     @Override
     public @Nullable RowReading next() {
         try {
-            JsonToken token = json.nextToken();
-            if (token == JsonToken.END_ARRAY) {
+            if (!toNext()) {
                 return null;
-            }
-            row++;
-            if (row > TableLimits.MOST_ROWS) {
-                throw new Malformed("The list has more than " + TableLimits.MOST_ROWS + " packages.");
             }
             Object value = JsonTree.read(json, "Package " + row);
             return reader.read(row, value instanceof Map<?, ?> map ? map : null);
         } catch (JacksonException broken) {
             throw refusal(broken);
         }
+    }
+
+    @Override
+    public boolean skip() {
+        try {
+            boolean any = toNext();
+            json.skipChildren();
+            return any;
+        } catch (JacksonException broken) {
+            throw refusal(broken);
+        }
+    }
+
+    private boolean toNext() {
+        if (json.nextToken() == JsonToken.END_ARRAY) {
+            return false;
+        }
+        row++;
+        if (row > TableLimits.MOST_ROWS) {
+            throw new Malformed("The list has more than " + TableLimits.MOST_ROWS + " packages.");
+        }
+        return true;
     }
 
     private Malformed refusal(JacksonException broken) {

@@ -29,9 +29,10 @@ final class KeyIndex {
         if (2 * size >= hashes.length) {
             grow();
         }
-        int place = place(hash(text));
+        long hash = hash(text);
+        int place = place(hash);
         if (rows[place] == 0) {
-            hashes[place] = hash(text);
+            hashes[place] = hash;
             rows[place] = Math.toIntExact(row);
             size++;
             return 0;

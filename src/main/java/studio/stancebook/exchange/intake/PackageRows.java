@@ -11,6 +11,9 @@ public interface PackageRows extends Closeable {
     @Nullable
     RowReading next();
 
+    /** Goes past the next package without a look at its values; false after the last. */
+    boolean skip();
+
     /** How much of the file is behind, from 0 to 1. */
     double share();
 }

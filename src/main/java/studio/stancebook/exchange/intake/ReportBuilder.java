@@ -34,12 +34,20 @@ final class ReportBuilder {
     /** Takes a row that comes in. */
     void accepted(Collection<RowProblem> problems) {
         rows++;
-        problems.forEach(problem -> {
-            allQueries++;
-            if (queries.size() < MOST_LISTED) {
-                queries.add(problem);
-            }
-        });
+        problems.forEach(this::query);
+    }
+
+    /** Takes a query about a row that came in, which was found only when all were there. */
+    void query(RowProblem problem) {
+        allQueries++;
+        if (queries.size() < MOST_LISTED) {
+            queries.add(problem);
+        }
+    }
+
+    /** How many rows stay out. */
+    int rejected() {
+        return rejected;
     }
 
     ImportReport build(List<String> newSegments) {

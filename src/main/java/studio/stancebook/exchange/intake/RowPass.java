@@ -1,6 +1,5 @@
 package studio.stancebook.exchange.intake;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,36 +20,52 @@ final class RowPass {
 
     private final Catalogue catalogue;
     private final RowRules rules;
+    private final boolean partial;
     private final ReportBuilder report = new ReportBuilder();
     private final Consumer<List<Accepted>> sink;
+    private boolean atEnd;
 
-    /** @param sink takes the rows that come in, some at a time */
-    RowPass(Catalogue catalogue, RowRules rules, Consumer<List<Accepted>> sink) {
+    /**
+     * @param partial whether rows still come in when others were refused
+     * @param sink takes the rows that come in, some at a time
+     */
+    RowPass(Catalogue catalogue, RowRules rules, boolean partial, Consumer<List<Accepted>> sink) {
         this.catalogue = catalogue;
         this.rules = rules;
+        this.partial = partial;
         this.sink = sink;
     }
 
-    /** Reads to the end. */
-    ReportBuilder read(PackageRows rows, ImportProgress progress) throws IOException {
-        List<Checked> batch = new ArrayList<>();
-        int weight = 0;
-        for (RowReading row = rows.next(); row != null; row = rows.next()) {
-            batch.add(new Checked(row, rules.apply(row)));
-            weight += row.weight();
-            if (weight >= AT_ONCE) {
-                finish(batch);
-                batch.clear();
-                weight = 0;
-                progress.at(rows.share());
+    /** Reads to the end; the rows that come next are read and checked while some are written. */
+    ReportBuilder read(PackageRows rows, ImportProgress progress) {
+        try (ReadAhead<Batch> batches = new ReadAhead<>(() -> batch(rows))) {
+            for (Batch batch = batches.next(); batch != null; batch = batches.next()) {
+                finish(batch.rows());
+                progress.at(batch.share());
             }
         }
-        finish(batch);
         progress.at(1);
         return report;
     }
 
     private record Checked(RowReading row, @Nullable Accepted accepted) {}
+
+    /** @param share how much of the file is behind, from 0 to 1 */
+    private record Batch(List<Checked> rows, double share) {}
+
+    private @Nullable Batch batch(PackageRows rows) {
+        List<Checked> batch = new ArrayList<>();
+        for (int weight = 0; weight < AT_ONCE && !atEnd; ) {
+            RowReading row = rows.next();
+            if (row == null) {
+                atEnd = true;
+                break;
+            }
+            batch.add(new Checked(row, rules.apply(row)));
+            weight += row.weight();
+        }
+        return batch.isEmpty() ? null : new Batch(batch, rows.share());
+    }
 
     private void finish(List<Checked> batch) {
         Set<PackageName> names = new HashSet<>();
@@ -86,7 +101,9 @@ final class RowPass {
             }
         });
         good.forEach(checked -> report.accepted(checked.row().problems().found()));
-        sink.accept(rows);
+        if (partial || report.rejected() == 0) {
+            sink.accept(rows);
+        }
     }
 
     private static boolean isTaken(RowReading row, Accepted accepted, Set<PackageName> taken) {

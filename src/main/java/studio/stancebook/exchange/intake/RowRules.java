@@ -2,21 +2,15 @@ package studio.stancebook.exchange.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.PackageDraft;
-import studio.stancebook.dimension.ClosingChecks;
-import studio.stancebook.dimension.DimensionJson;
-import studio.stancebook.dimension.DimensionSet;
-import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.exchange.mapping.Field;
 import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowDraft;
 import studio.stancebook.exchange.mapping.RowProblem;
 import studio.stancebook.exchange.mapping.RowReading;
-import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.problem.FieldError;
 
@@ -97,9 +91,9 @@ final class RowRules {
         }
         List<String> questions = new ArrayList<>(row.queries());
         problems.found().stream().map(RowProblem::question).forEach(questions::add);
-        boolean alike = raiseQueries(reading.row(), segment, row.dimensions(), problems);
         PackageDraft draft = new PackageDraft(row.name(), segment, year, row.origin(), row.dimensions(), questions);
-        return new Accepted(draft, alike, row.setAside(), row.valuesSetAside());
+        boolean alike = raiseQueries(reading.row(), draft, problems);
+        return new Accepted(reading.row(), draft, alike, row.setAside(), row.valuesSetAside());
     }
 
     /**
@@ -107,14 +101,9 @@ final class RowRules {
      *
      * @return whether an earlier row of the segment has the same dimensions
      */
-    private boolean raiseQueries(long number, String segment, DimensionSet set, Problems problems) {
-        List<Disagreement> disagreements = new ArrayList<>(ClosingChecks.of(set));
-        disagreements.addAll(MeasureChecks.disagreements(set));
-        disagreements.forEach(d -> problems.query(String.join(", ", d.keys()), "", d.message()));
-        Map<String, Object> values = DimensionJson.write(set);
-        values.remove("uncertainties");
-        values.remove("origins");
-        int first = dimensions.firstRow(segment + values, number);
+    private boolean raiseQueries(long number, PackageDraft draft, Problems problems) {
+        draft.disagreements().forEach(d -> problems.query(String.join(", ", d.keys()), "", d.message()));
+        int first = dimensions.firstRow(draft.segment() + " " + draft.digest(), number);
         if (first > 0) {
             problems.query("", "", "Row " + first + " has exactly the same dimensions: the same vehicle twice?");
         }

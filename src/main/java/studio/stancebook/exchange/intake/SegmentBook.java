@@ -12,7 +12,10 @@ import java.util.Set;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SegmentView;
 
-/** The segments that there are and, if so wished, those that a file adds; finds one by its key or its name. */
+/**
+ * The segments that there are and, if so wished, those that a file adds; finds one by its key or its name. One thread finds
+ * while another makes what was added.
+ */
 final class SegmentBook {
 
     /** More new segments than this in one file: the wrong column was taken. */
@@ -45,12 +48,15 @@ final class SegmentBook {
      * @param text its key or its name
      * @param name what to call it if it has to be made; empty for {@code text}
      */
-    Optional<String> find(String text, String name) {
+    synchronized Optional<String> find(String text, String name) {
+        Optional<String> known =
+                keys.contains(text) ? Optional.of(text) : Optional.ofNullable(keyByName.get(lower(text)));
+        if (known.isPresent()) {
+            return known;
+        }
         Optional<String> made = CatalogueRules.keyOf(text);
-        Optional<String> known = keys.contains(text)
-                ? Optional.of(text)
-                : Optional.ofNullable(keyByName.get(lower(text))).or(() -> made.filter(keys::contains));
-        return known.isPresent() || !create ? known : made.filter(key -> add(key, name.isEmpty() ? text : name));
+        return made.filter(keys::contains)
+                .or(() -> create ? made.filter(key -> add(key, name.isEmpty() ? text : name)) : Optional.empty());
     }
 
     private boolean add(String key, String name) {
@@ -64,7 +70,7 @@ final class SegmentBook {
     }
 
     /** Why {@link #find} found nothing. */
-    String refusal() {
+    synchronized String refusal() {
         if (added.size() == MOST_NEW) {
             return "The file needs more than " + MOST_NEW + " new segments; is this the column of the segments?";
         }
@@ -73,12 +79,12 @@ final class SegmentBook {
                 : "There is no such segment. Make it first, or have missing segments made.";
     }
 
-    /** Names of the segments to make, by their keys. */
-    Map<String, String> added() {
-        return added;
+    /** Names of the segments to make so far, by their keys. */
+    synchronized Map<String, String> added() {
+        return new LinkedHashMap<>(added);
     }
 
-    List<String> newNames() {
+    synchronized List<String> newNames() {
         return new ArrayList<>(added.values());
     }
 }

@@ -25,6 +25,11 @@ final class TableRows implements PackageRows {
     }
 
     @Override
+    public boolean skip() {
+        return table.next() != null;
+    }
+
+    @Override
     public double share() {
         return table.share();
     }

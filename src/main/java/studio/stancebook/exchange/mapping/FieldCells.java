@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Origin;
 
 /** Reads the fields of one row: what belongs to a package beside its dimensions. */
 final class FieldCells {
+
+    private static final Pattern YEAR = Pattern.compile("\\d{4}");
 
     private final Mapping mapping;
     private final CellReader cells;
@@ -46,7 +49,7 @@ final class FieldCells {
         if (text.isEmpty()) {
             return null;
         }
-        if (!text.matches("\\d{4}")) {
+        if (!YEAR.matcher(text).matches()) {
             problems.unreadable(heading(Field.MODEL_YEAR), text, "A model year has four digits.");
             return null;
         }

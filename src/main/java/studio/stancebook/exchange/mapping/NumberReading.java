@@ -43,7 +43,11 @@ record NumberReading(
         if (!rest.isEmpty() && unit.isEmpty()) {
             return none();
         }
-        return digits(parts.group(1).replaceAll("[\u00a0\u2009\u202f]", " ").strip(), unit.orElse(null), certain);
+        return digits(withPlainBlanks(parts.group(1)).strip(), unit.orElse(null), certain);
+    }
+
+    private static String withPlainBlanks(String text) {
+        return text.replace('\u00a0', ' ').replace('\u2009', ' ').replace('\u202f', ' ');
     }
 
     private static NumberReading digits(String digits, @Nullable ColumnUnit unit, boolean certain) {
