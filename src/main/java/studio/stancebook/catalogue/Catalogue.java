@@ -83,9 +83,9 @@ public class Catalogue {
      *
      * @return the values that are far, by package
      */
-    public Map<Long, List<FarValue>> screen(String segment, List<Long> ids) {
+    public Map<Long, List<FarValue>> screen(String segment, List<NewPackage> written) {
         Map<Long, List<FarValue>> far = new HashMap<>();
-        writing.screen(segment, ids).forEach((id, raised) -> {
+        writing.screen(segment, written).forEach((id, raised) -> {
             List<FarValue> values = raised.stream()
                     .filter(query -> query.cause() == QueryCause.FAR_FROM_CLASS)
                     .map(query -> new FarValue(String.valueOf(query.valueKey()), query.question()))

@@ -3,11 +3,15 @@ package studio.stancebook.catalogue.internal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.dimension.Recorded;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -15,6 +19,9 @@ import tools.jackson.databind.json.JsonMapper;
 public final class DimensionText {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
+    /** No value has this name. */
+    private static final String ALL = "*";
+
     private static final TypeReference<Map<String, Object>> TREE = new TypeReference<>() {};
 
     private DimensionText() {}
@@ -23,13 +30,26 @@ public final class DimensionText {
         return JSON.writeValueAsString(DimensionJson.write(set));
     }
 
+    /** Who recorded what and when; one mark under {@value #ALL} when all values have the same. */
     static String writeRecorded(DimensionSet set) {
-        return JSON.writeValueAsString(DimensionJson.writeRecorded(set));
+        Set<Recorded> marks = new HashSet<>(set.recorded().values());
+        Map<String, Object> tree = DimensionJson.writeRecorded(set);
+        boolean alike = marks.size() == 1 && set.recorded().keySet().equals(set.valueKeys());
+        return JSON.writeValueAsString(
+                alike ? Map.of(ALL, tree.values().iterator().next()) : tree);
     }
 
     static DimensionSet read(String dimensions, String recorded, Origin origin) {
         DimensionSet set = DimensionJson.read(JSON.readValue(dimensions, TREE), origin);
-        return DimensionJson.withRecorded(set, JSON.readValue(recorded, TREE));
+        Map<String, Object> marks = JSON.readValue(recorded, TREE);
+        Object ofAll = marks.get(ALL);
+        if (ofAll != null) {
+            marks = new LinkedHashMap<>();
+            for (String key : set.valueKeys()) {
+                marks.put(key, ofAll);
+            }
+        }
+        return DimensionJson.withRecorded(set, marks);
     }
 
     /** Without who recorded it and when. */

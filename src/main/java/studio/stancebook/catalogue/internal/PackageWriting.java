@@ -16,6 +16,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.DuplicatePackage;
+import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.UnknownPackage;
@@ -87,17 +88,18 @@ public class PackageWriting {
     }
 
     /** Asks what new packages of a segment give rise to, seen against their class and each other. */
-    public Map<Long, List<RaisedQuery>> screen(String segment, List<Long> ids) {
-        return questions.afterWriting(segment(segment), ids, clock.instant());
+    public Map<Long, List<RaisedQuery>> screen(String segment, List<NewPackage> written) {
+        return questions.afterWriting(segment(segment), written, clock.instant());
     }
 
     private List<Long> writeAndAsk(List<PackageDraft> drafts, String by) {
         List<Long> ids = write(drafts, by);
-        Map<String, List<Long>> bySegment = new TreeMap<>();
+        Map<String, List<NewPackage>> bySegment = new TreeMap<>();
         for (int i = 0; i < ids.size(); i++) {
+            PackageDraft draft = drafts.get(i);
             bySegment
-                    .computeIfAbsent(drafts.get(i).segment(), none -> new ArrayList<>())
-                    .add(ids.get(i));
+                    .computeIfAbsent(draft.segment(), none -> new ArrayList<>())
+                    .add(new NewPackage(ids.get(i), draft.digest()));
         }
         bySegment.forEach(this::screen);
         return ids;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.QueryCause;
 
@@ -40,9 +41,10 @@ class Questions {
     }
 
     /** Asks the questions that new packages of a segment give rise to beside the others, and gives them by package. */
-    Map<Long, List<RaisedQuery>> afterWriting(StoredSegment segment, List<Long> ids, Instant now) {
+    Map<Long, List<RaisedQuery>> afterWriting(StoredSegment segment, List<NewPackage> written, Instant now) {
+        List<Long> ids = written.stream().map(NewPackage::id).toList();
         Map<Long, List<RaisedQuery>> raised = screening.of(ids, segment.key());
-        alike(ids)
+        alike(segment.id(), written)
                 .forEach((id, query) ->
                         raised.computeIfAbsent(id, none -> new ArrayList<>()).add(query));
         List<StoredQuery> asked = new ArrayList<>();
@@ -59,7 +61,7 @@ class Questions {
         Set<RaisedQuery> raised = new HashSet<>(broughtIn(draft));
         raised.addAll(notClosing(draft));
         raised.addAll(screening.of(List.of(kept.id()), draft.segment()).getOrDefault(kept.id(), List.of()));
-        Map<Long, RaisedQuery> alike = alike(List.of(kept.id()));
+        Map<Long, RaisedQuery> alike = alike(kept.segment().id(), List.of(new NewPackage(kept.id(), draft.digest())));
         raised.addAll(alike.values());
         for (StoredQuery known : queries.findAllByPackageIdOrderById(kept.id())) {
             known.move(kept.segment().id());
@@ -88,9 +90,9 @@ class Questions {
     }
 
     /** For each package whose dimensions another one of its segment has too, the query that says so. */
-    private Map<Long, RaisedQuery> alike(List<Long> ids) {
+    private Map<Long, RaisedQuery> alike(long segmentId, List<NewPackage> written) {
         Map<Long, Long> others = new HashMap<>();
-        Chunks.of(ids).forEach(chunk -> others.putAll(othersAlike(packages.digests(chunk))));
+        Chunks.of(written).forEach(chunk -> others.putAll(othersAlike(segmentId, chunk)));
         Map<Long, StoredPackages.Title> titles = new HashMap<>();
         Chunks.of(List.copyOf(new HashSet<>(others.values())))
                 .forEach(chunk -> packages.titles(chunk).forEach(title -> titles.put(title.id(), title)));
@@ -105,15 +107,15 @@ class Questions {
     }
 
     /** For each package that is not alone with its dimensions, one of those that share them. */
-    private Map<Long, Long> othersAlike(List<StoredPackages.Digest> digests) {
+    private Map<Long, Long> othersAlike(long segmentId, List<NewPackage> written) {
         Map<Long, Long> others = new HashMap<>();
-        Map<String, List<StoredPackages.Digest>> byDigest =
-                digests.stream().collect(Collectors.groupingBy(StoredPackages.Digest::digest));
+        Map<String, List<NewPackage>> byDigest = written.stream().collect(Collectors.groupingBy(NewPackage::digest));
         for (StoredPackages.Alike group : packages.alike(byDigest.keySet())) {
-            byDigest.getOrDefault(group.digest(), List.of()).stream()
-                    .filter(own -> own.segmentId() == group.segmentId())
-                    .forEach(own ->
-                            others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));
+            if (group.segmentId() == segmentId) {
+                byDigest.getOrDefault(group.digest(), List.of())
+                        .forEach(own ->
+                                others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));
+            }
         }
         return others;
     }

@@ -55,13 +55,6 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             + " p.modelYear) from StoredPackage p where p.segment.id = :segmentId and p.name in :names")
     List<Taken> named(long segmentId, Collection<String> names);
 
-    /** The digest of a package's dimensions. */
-    record Digest(long id, long segmentId, String digest) {}
-
-    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Digest(p.id, p.segment.id,"
-            + " p.dimensionDigest) from StoredPackage p where p.id in :ids")
-    List<Digest> digests(Collection<Long> ids);
-
     /** The first and the last package of a segment with the same dimensions. */
     record Alike(String digest, long segmentId, long firstId, long lastId) {}
 

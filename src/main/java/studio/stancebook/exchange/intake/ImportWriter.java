@@ -43,7 +43,7 @@ final class ImportWriter {
             noteApart(ids.get(i), rows.get(i));
             bySegment
                     .computeIfAbsent(drafts.get(i).segment(), key -> new WrittenRows())
-                    .add(ids.get(i), rows.get(i).row());
+                    .add(ids.get(i), rows.get(i).row(), drafts.get(i).digest());
         }
         written += rows.size();
     }
@@ -85,7 +85,7 @@ final class ImportWriter {
         int screened = 0;
         for (Map.Entry<String, WrittenRows> segment : bySegment.entrySet()) {
             WrittenRows rows = segment.getValue();
-            new TreeMap<>(catalogue.screen(segment.getKey(), rows.ids()))
+            new TreeMap<>(catalogue.screen(segment.getKey(), rows.written()))
                     .forEach((id, values) -> values.forEach(value -> report.query(
                             new RowProblem(rows.rowOf(id), value.key(), "", value.question(), Severity.QUERY))));
             screened += rows.size();
