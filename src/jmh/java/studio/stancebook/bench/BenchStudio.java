@@ -118,7 +118,7 @@ final class BenchStudio implements AutoCloseable {
      *
      * @param fixed values by column that stand for those of the rows
      */
-    static void insert(Connection connection, Rows rows, Map<String, ?> fixed, long shift) throws SQLException {
+    static void insert(Connection connection, Rows rows, Map<String, Object> fixed, long shift) throws SQLException {
         String places = String.join(",", Collections.nCopies(rows.columns().size(), "?"));
         try (PreparedStatement statement = connection.prepareStatement("INSERT INTO " + rows.table() + " ("
                 + String.join(",", rows.columns()) + ") VALUES (" + places + ")")) {
