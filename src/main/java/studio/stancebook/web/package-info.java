@@ -1,7 +1,18 @@
 /** The shell around all modules: what every page and every answer has in common. Nothing depends on it. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"quantity", "problem", "account", "upkeep", "dimension", "catalogue", "proposal"})
+        allowedDependencies = {
+            "quantity",
+            "problem",
+            "account",
+            "upkeep",
+            "geometry",
+            "dimension",
+            "dimension :: form",
+            "drawing",
+            "catalogue",
+            "proposal"
+        })
 package studio.stancebook.web;
 
 import org.jspecify.annotations.NullMarked;

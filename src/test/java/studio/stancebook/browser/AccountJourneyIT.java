@@ -6,12 +6,9 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -83,31 +80,6 @@ class AccountJourneyIT {
 
         assertThat(page.title()).isEqualTo("Swagger UI");
         assertThat(visit.complaints()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            value = ColorScheme.class,
-            names = {"LIGHT", "DARK"})
-    void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme) {
-        visit = BrowserVisit.ofStranger(chromium, studio, scheme, 360);
-        check("/sign-in");
-        check("/problems/impossible");
-        visit.signIn(studio.person(Role.LEAD));
-        for (String path : List.of(
-                "/account",
-                "/studio",
-                "/studio/people",
-                "/studio/people/new",
-                "/studio/people/" + studio.person(Role.LEAD).personId(),
-                "/no/such/page")) {
-            check(path);
-        }
-    }
-
-    private void check(String path) {
-        visit.open(path);
-        visit.meetsTheRules(path);
     }
 
     private Page signedIn(ColorScheme scheme, int width) {

@@ -3,18 +3,28 @@ package studio.stancebook.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import studio.stancebook.StudioClients;
 import studio.stancebook.account.SignedIn;
 
 /** One person at one browser: signs in, opens pages, holds them to the rules, and hears what the browser complains of. */
 final class BrowserVisit implements AutoCloseable {
+
+    /** Rules of axe-core that look at colours; what else it looks at is the same in both themes. */
+    private static final List<String> RULES_ON_COLOUR = List.of("color-contrast", "link-in-text-block");
+
+    /** axe-core, from the jar of its binding for this browser library. */
+    private static final String AXE = axe();
 
     private final StudioClients studio;
     private final BrowserContext context;
@@ -74,16 +84,75 @@ final class BrowserVisit implements AutoCloseable {
         return page;
     }
 
-    /** The page as it is meets the rules of accessibility and is no wider than the window. */
+    /** The page as it is meets the rules of accessibility, has its headings in order and is no wider than the window. */
     void meetsTheRules(String where) {
-        List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
-        assertThat(violations)
-                .as(where)
-                .extracting(
-                        Rule::getId,
-                        Rule::getHelp,
-                        rule -> rule.getNodes().get(0).getHtml())
-                .isEmpty();
+        isAccessible(where, List.of());
+        hasHeadingsInOrder(where);
+        fits(where);
+    }
+
+    /**
+     * The same in both themes, at 1280 and 360 px, with everything unfolded, and no wider than a tablet or a wall either. The
+     * themes differ in colours alone, so the dark one is held to the rules on colour.
+     */
+    void meetsTheRulesThroughout(String where) {
+        page.evaluate("document.querySelectorAll('details').forEach(part => part.open = true)");
+        for (int width : List.of(2560, 1280, 768, 360)) {
+            page.setViewportSize(width, 900);
+            fits(where + " at " + width + " px");
+            if (width == 1280 || width == 360) {
+                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+                isAccessible(where + ", dark, at " + width + " px", RULES_ON_COLOUR);
+                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+                isAccessible(where + ", light, at " + width + " px", List.of());
+            }
+        }
+        hasHeadingsInOrder(where);
+        page.setViewportSize(1280, 900);
+    }
+
+    /**
+     * No violation of these rules of axe-core, or of any when none is named. Asks for violations alone, and passes over
+     * drawings where it is about colours, which those rules do not read in them: to be quick.
+     */
+    private void isAccessible(String where, List<String> rules) {
+        if (page.evaluate("typeof axe").equals("undefined")) {
+            page.evaluate(AXE);
+        }
+        Object violations = page.evaluate("""
+                async rules => {
+                  const found = rules.length
+                    ? await axe.run({exclude: ['svg']}, {resultTypes: ['violations'], runOnly: rules})
+                    : await axe.run({resultTypes: ['violations']});
+                  return found.violations.map(rule => `${rule.id}: ${rule.help}: ${rule.nodes[0].html}`);
+                }
+                """, rules);
+        assertThat((List<?>) violations).as(where).isEmpty();
+    }
+
+    private static String axe() {
+        try (InputStream script = Objects.requireNonNull(AxeBuilder.class.getResourceAsStream("/axe.min.js"))) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** One h1, which comes first, and no level left out on the way down. */
+    private void hasHeadingsInOrder(String where) {
+        String levels = page.evaluate("""
+                [...document.querySelectorAll('main :is(h1, h2, h3, h4, h5, h6)')]
+                  .filter(heading => heading.checkVisibility()).map(heading => heading.tagName[1]).join('')
+                """).toString();
+        assertThat(levels).as("levels of the headings of %s", where).matches("1[2-6]*");
+        for (int i = 1; i < levels.length(); i++) {
+            assertThat(levels.charAt(i) - levels.charAt(i - 1))
+                    .as("heading %d of %s, levels %s", i + 1, where, levels)
+                    .isLessThanOrEqualTo(1);
+        }
+    }
+
+    private void fits(String where) {
         assertThat(page.evaluate("document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                 .as("%s fits the window", where)
                 .isEqualTo(true);

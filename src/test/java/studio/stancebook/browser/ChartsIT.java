@@ -11,8 +11,6 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -104,14 +102,6 @@ class ChartsIT {
         page.getByRole(AriaRole.BUTTON, named("Whole")).click();
         assertThat(page.locator("[data-zoomed]"))
                 .hasAttribute("transform", java.util.regex.Pattern.compile(".*scale\\(1\\)"));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"LIGHT, 360", "DARK, 768", "DARK, 1280", "LIGHT, 2560"})
-    void meetTheRulesAndFitTheWindow(ColorScheme scheme, int width) {
-        Page page = charts(charted(), scheme, width);
-        page.evaluate("document.querySelectorAll('details').forEach(part => part.open = true)");
-        visit.meetsTheRules("charts at " + width);
     }
 
     private static Page.GetByRoleOptions named(String name) {

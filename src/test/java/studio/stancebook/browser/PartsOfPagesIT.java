@@ -6,19 +6,17 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
 
-/** What pages are made of, in a real browser: every fragment in both themes, the theme switch, the way by keyboard. */
+/** What pages are made of, in a real browser: the theme switch, the way by keyboard, the face of the letters. */
 @StudioTest
 class PartsOfPagesIT {
 
@@ -39,16 +37,6 @@ class PartsOfPagesIT {
     void close() {
         visit.close();
         assertThat(visit.complaints()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"LIGHT, 360", "DARK, 360", "LIGHT, 1280", "DARK, 2560"})
-    void meetTheRulesOfAccessibilityAndFitTheWindow(ColorScheme scheme, int width) {
-        Page page = signedIn(new NewContextOptions().setColorScheme(scheme).setViewportSize(width, 900));
-        for (String path : List.of("/", "/living", "/living/question")) {
-            page.navigate(studio.address() + path);
-            visit.meetsTheRules("%s, %s, %d px".formatted(path, scheme, width));
-        }
     }
 
     @ParameterizedTest

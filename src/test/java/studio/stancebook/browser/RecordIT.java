@@ -8,13 +8,10 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -58,23 +55,7 @@ class RecordIT {
     @AfterEach
     void close() {
         visit.close();
-        // The browser warns of the date that is none, which the form keeps as it was typed.
-        assertThat(visit.complaints())
-                .allMatch(complaint -> complaint.contains("does not conform to the required format"));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"LIGHT, 360", "DARK, 360", "LIGHT, 1280", "DARK, 1280"})
-    void meetsTheRulesOfAccessibilityAndFitsTheWindow(ColorScheme scheme, int width) {
-        visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, scheme, width);
-        for (String path : List.of(
-                "/studio/record",
-                "/studio/record?subject=no-such-thing",
-                "/studio/record?from=yesterday",
-                "/studio/record/verification")) {
-            visit.open(path);
-            visit.meetsTheRules("%s, %s, %d px".formatted(path, scheme, width));
-        }
+        assertThat(visit.complaints()).isEmpty();
     }
 
     @Test

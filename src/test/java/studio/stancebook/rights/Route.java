@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.springframework.core.annotation.AnnotatedElementUtils;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.bind.annotation.ValueConstants;
 import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.multipart.MultipartFile;
@@ -20,11 +22,11 @@ import org.springframework.web.multipart.MultipartFile;
  * @param path the pattern, such as {@code /proposals/{id}}
  * @param handler the method that answers; empty for files and for what a filter answers
  */
-record Route(String method, String path, Optional<HandlerMethod> handler) implements Comparable<Route> {
+public record Route(String method, String path, Optional<HandlerMethod> handler) implements Comparable<Route> {
 
     private static final Pattern VARIABLE = Pattern.compile("\\{\\*?([^}]+)}");
 
-    String name() {
+    public String name() {
         return method + " " + path;
     }
 
@@ -44,6 +46,15 @@ record Route(String method, String path, Optional<HandlerMethod> handler) implem
 
     boolean reads() {
         return sentMethod().equals("GET");
+    }
+
+    /** Whether a template answers, as a page, a part of one or a drawing: a method of a controller that names a view. */
+    public boolean isPage() {
+        return reads()
+                && handler.filter(found -> found.getMethod().getReturnType() == String.class)
+                        .filter(found -> !found.hasMethodAnnotation(ResponseBody.class))
+                        .filter(found -> !AnnotatedElementUtils.hasAnnotation(found.getBeanType(), ResponseBody.class))
+                        .isPresent();
     }
 
     /** The path with ids of nothing there is. */

@@ -12,7 +12,7 @@ import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
 /** Everything that is mapped: methods of controllers, management endpoints, files; and what filters answer. */
-final class Routes {
+public final class Routes {
 
     private static final Pattern LIBRARY_VERSION = Pattern.compile("/[0-9]+\\.[0-9]+\\.[0-9]+/");
 
@@ -26,7 +26,7 @@ final class Routes {
 
     private Routes() {}
 
-    static SortedSet<Route> of(ApplicationContext studio) {
+    public static SortedSet<Route> of(ApplicationContext studio) {
         SortedSet<Route> routes = new TreeSet<>();
         unmapped().forEach(routes::add);
         studio.getBeansOfType(RequestMappingInfoHandlerMapping.class)

@@ -15,7 +15,17 @@ class LivingPage {
         model.addAttribute("notice", "web.living.notice");
         model.addAttribute("noticeWords", new Object[] {"Heron long"});
         model.addAttribute("sample", Sample.ofPage(wanted));
+        model.addAttribute("drawings", SampleDrawings.make());
+        model.addAttribute("verdictStrips", SampleStrips.ofEveryVerdict());
+        model.addAttribute("sizeStrips", SampleStrips.ofEverySize());
+        model.addAttribute("changes", SampleStrips.changes());
         return "living/living";
+    }
+
+    @GetMapping("/living/dimensions")
+    String type(Model model) {
+        model.addAttribute("form", SampleVehicle.refusedForm());
+        return "living/dimensions";
     }
 
     @GetMapping("/living/question")

@@ -45,6 +45,17 @@ final class Colours {
         return contrast(byName.get(one), byName.get(other));
     }
 
+    /** A colour over another with some opacity from 0 to 1, as browsers mix them: channel by channel in sRGB. */
+    int mixed(String over, double opacity, String ground) {
+        int mixed = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            int top = byName.get(over) >> shift & 255;
+            int below = byName.get(ground) >> shift & 255;
+            mixed |= (int) Math.round(opacity * top + (1 - opacity) * below) << shift;
+        }
+        return mixed;
+    }
+
     static double contrast(int one, int other) {
         double first = luminance(one);
         double second = luminance(other);
