@@ -1,11 +1,16 @@
 package studio.stancebook.drawing;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.quantity.NumberText;
 
 /** Writes the picture of a band strip as an SVG element, which the style sheet of the page colours. */
 final class StripMarkup {
 
     private static final String HEIGHT = Integer.toString(StripLayout.HEIGHT_PX);
+
+    /** How much fainter the mark of a revision is than that of the one after it. */
+    private static final double FADING = 0.65;
 
     private final BandStrip strip;
     private final Markup markup = new Markup();
@@ -27,7 +32,7 @@ final class StripMarkup {
                 .with("aria-label", strip.words().description())
                 .holding();
         stretched();
-        strip.earlier().forEach(this::earlier);
+        earlier();
         mark();
         beyond();
         edgeWords();
@@ -106,14 +111,19 @@ final class StripMarkup {
         return markup.element("title").words("title", tick.words());
     }
 
-    private void earlier(String percent) {
-        markup.element("circle")
-                .with("class", "band-strip__earlier")
-                .with("fill", "none")
-                .with("cy", "20")
-                .with("r", "3.5")
-                .with("cx", percent + "%")
-                .empty();
+    /** The older, the fainter. */
+    private void earlier() {
+        List<String> places = strip.earlier();
+        for (int i = 0; i < places.size(); i++) {
+            markup.element("circle")
+                    .with("class", "band-strip__earlier")
+                    .with("fill", "none")
+                    .with("opacity", NumberText.fixed(Math.pow(FADING, places.size() - 1 - i), 2))
+                    .with("cy", "20")
+                    .with("r", "3.5")
+                    .with("cx", places.get(i) + "%")
+                    .empty();
+        }
     }
 
     private void mark() {

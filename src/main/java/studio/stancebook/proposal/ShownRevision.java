@@ -10,20 +10,29 @@ import studio.stancebook.dimension.DimensionSet;
 /**
  * A revision with what is shown beside it.
  *
- * @param before the revision before it; null for the first
+ * @param earlier the revisions before it, oldest first, at most {@link #MOST_EARLIER}
  * @param bands in force now, by measure
  * @param today what these say of the revision, without single moves
  * @param newestRevisions of the proposal, newest first
  */
 public record ShownRevision(
         RevisionView revision,
-        @Nullable Earlier before,
+        List<Earlier> earlier,
         Map<String, Band> bands,
         Assessment today,
         List<RevisionSummary> newestRevisions) {
 
+    /** As many as can be told apart on a strip. */
+    public static final int MOST_EARLIER = 4;
+
     public ShownRevision {
+        earlier = List.copyOf(earlier);
         newestRevisions = List.copyOf(newestRevisions);
+    }
+
+    /** The revision just before; null for the first. */
+    public @Nullable Earlier before() {
+        return earlier.isEmpty() ? null : earlier.get(earlier.size() - 1);
     }
 
     /** What a revision is held against. */

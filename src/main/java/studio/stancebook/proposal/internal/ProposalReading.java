@@ -3,7 +3,6 @@ package studio.stancebook.proposal.internal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -171,17 +170,18 @@ public class ProposalReading {
     /** A revision with what is shown beside it. */
     public ShownRevision shown(ProposalStanding standing, int mostRevisions) {
         int number = standing.revision();
-        Map<Integer, StoredRevision> found =
-                revisions.findByProposalIdAndNumberIn(standing.id(), List.of(number, number - 1)).stream()
-                        .collect(Collectors.toMap(StoredRevision::number, Function.identity()));
-        RevisionView revision = Optional.ofNullable(found.get(number))
-                .orElseThrow(() -> new UnknownRevision(number))
-                .view(standing.segment());
-        StoredRevision before = found.get(number - 1);
+        List<StoredRevision> found = revisions.findByProposalIdAndNumberBetweenOrderByNumber(
+                standing.id(), number - ShownRevision.MOST_EARLIER, number);
+        if (found.isEmpty() || found.get(found.size() - 1).number() != number) {
+            throw new UnknownRevision(number);
+        }
+        RevisionView revision = found.get(found.size() - 1).view(standing.segment());
         Map<String, Band> current = bands.current(standing.segment());
         return new ShownRevision(
                 revision,
-                before == null ? null : before.earlier(),
+                found.subList(0, found.size() - 1).stream()
+                        .map(StoredRevision::earlier)
+                        .toList(),
                 current,
                 judge.verdicts(revision.dimensions(), Bands.applied(current)),
                 revisions.summaries(standing.id(), Limit.of(mostRevisions)));

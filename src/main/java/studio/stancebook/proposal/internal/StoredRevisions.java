@@ -21,7 +21,7 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
 
     Optional<StoredRevision> findByProposalIdAndNumber(long proposalId, int number);
 
-    List<StoredRevision> findByProposalIdAndNumberIn(long proposalId, List<Integer> numbers);
+    List<StoredRevision> findByProposalIdAndNumberBetweenOrderByNumber(long proposalId, int first, int last);
 
     /** The newest revisions of the proposals of a segment, but for those shelved; the last changed first. */
     @Query("select p.id as id, p.name as name, r.assessment as assessment from StoredProposal p, StoredRevision r"

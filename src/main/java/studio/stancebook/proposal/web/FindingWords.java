@@ -25,6 +25,10 @@ class FindingWords {
         this.messages = messages;
     }
 
+    String revision(int number) {
+        return words("proposal.revision.number", number);
+    }
+
     /** @param unscaled whether the lengths of the set are units of a sketch */
     String remark(Finding finding, boolean unscaled) {
         return noted(said(finding, unscaled), finding);

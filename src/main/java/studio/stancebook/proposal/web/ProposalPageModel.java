@@ -39,7 +39,7 @@ class ProposalPageModel {
         model.put("newest", revision.number() == standing.newest());
         model.put("changes", changes);
         model.put("unscaled", revision.dimensions().scale() == Scale.UNSCALED);
-        model.put("view", pictures.sideView(standing.name(), revision.dimensions(), revision.assessment()));
+        model.put("view", pictures.sideView(standing.name(), shown));
         model.put("assessment", pictures.assessment(shown));
         model.put("otherwise", otherwise(shown));
         model.put("revisions", revisions(shown));

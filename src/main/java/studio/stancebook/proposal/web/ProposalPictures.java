@@ -1,11 +1,11 @@
 package studio.stancebook.proposal.web;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Bands;
@@ -14,6 +14,8 @@ import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.drawing.Alignment;
+import studio.stancebook.drawing.Ghost;
 import studio.stancebook.drawing.SideView;
 import studio.stancebook.drawing.SideViewOptions;
 import studio.stancebook.proposal.RevisionView;
@@ -33,18 +35,36 @@ class ProposalPictures {
         this.words = words;
     }
 
+    /** The drawing of a revision, with the one before it behind. */
+    SideView sideView(String name, ShownRevision shown) {
+        RevisionView revision = shown.revision();
+        ShownRevision.Earlier before = shown.before();
+        SideViewOptions options = options(name, revision.assessment());
+        return SideView.of(
+                revision.dimensions(), before == null ? options : laidOver(options, before, revision.dimensions()));
+    }
+
+    /** To the same wheel where one of the two has no lengths. */
+    private SideViewOptions laidOver(SideViewOptions options, ShownRevision.Earlier before, DimensionSet dimensions) {
+        boolean inWheels = before.dimensions().scale() != dimensions.scale();
+        return options.withGhosts(List.of(new Ghost(words.revision(before.number()), before.dimensions())))
+                .alignedAt(Alignment.FRONT_WHEEL, inWheels);
+    }
+
     /** The drawing, with what is outside its band marked. */
     SideView sideView(String name, DimensionSet dimensions, Assessment assessment) {
+        return SideView.of(dimensions, options(name, assessment));
+    }
+
+    private SideViewOptions options(String name, Assessment assessment) {
         Map<String, String> remarks = new HashMap<>();
         assessment.findings().stream()
                 .filter(finding -> finding.kind().outside())
                 .forEach(finding -> remarks.put(finding.measure(), words.over(finding)));
-        return SideView.of(
-                dimensions,
-                SideViewOptions.of("side-view", name)
-                        .withOutside(measures(assessment, Verdict.Kind::outside))
-                        .withTooClose(measures(assessment, kind -> kind == Verdict.Kind.TOO_CLOSE))
-                        .withRemarks(remarks));
+        return SideViewOptions.of("side-view", name)
+                .withOutside(measures(assessment, Verdict.Kind::outside))
+                .withTooClose(measures(assessment, kind -> kind == Verdict.Kind.TOO_CLOSE))
+                .withRemarks(remarks);
     }
 
     private static Set<String> measures(Assessment assessment, Predicate<Verdict.Kind> which) {
@@ -57,13 +77,14 @@ class ProposalPictures {
     /** The strips of a revision by verdict, on the class of now. */
     AssessmentView assessment(ShownRevision shown) {
         RevisionView revision = shown.revision();
-        ShownRevision.Earlier before = shown.before();
         return AssessmentView.of(
                 revision.assessment(),
                 new ProposalStrips(
                         classes.of(revision.segment().key()),
                         shown.bands(),
-                        before == null ? null : before.assessment(),
+                        shown.earlier().stream()
+                                .map(ShownRevision.Earlier::assessment)
+                                .toList(),
                         words,
                         revision.dimensions().scale() == Scale.UNSCALED));
     }
@@ -71,9 +92,9 @@ class ProposalPictures {
     /**
      * The strips by verdict, on the class and the bands of now.
      *
-     * @param earlier what came before, for the fading marks; null for none
+     * @param earlier what came before, oldest first, for the fading marks
      */
-    AssessmentView assessment(String segment, Assessment assessment, @Nullable Assessment earlier, boolean unscaled) {
+    AssessmentView assessment(String segment, Assessment assessment, List<Assessment> earlier, boolean unscaled) {
         return AssessmentView.of(
                 assessment, new ProposalStrips(classes.of(segment), bands.current(segment), earlier, words, unscaled));
     }

@@ -3,7 +3,6 @@ package studio.stancebook.proposal.web;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Band;
@@ -22,17 +21,17 @@ final class ProposalStrips {
 
     private final ClassSnapshot snapshot;
     private final Map<String, Band> bands;
-    private final @Nullable Assessment earlier;
+    private final List<Assessment> earlier;
     private final Function<Finding, String> remark;
 
     /**
      * @param bands in force now; where one is the version that was applied, it says how sure its edges are
-     * @param earlier the assessment of the revision before; null for the first
+     * @param earlier the assessments of the revisions before, oldest first
      */
     ProposalStrips(
             ClassSnapshot snapshot,
             Map<String, Band> bands,
-            @Nullable Assessment earlier,
+            List<Assessment> earlier,
             FindingWords words,
             boolean unscaled) {
         this(snapshot, bands, earlier, finding -> words.remark(finding, unscaled));
@@ -41,7 +40,7 @@ final class ProposalStrips {
     private ProposalStrips(
             ClassSnapshot snapshot,
             Map<String, Band> bands,
-            @Nullable Assessment earlier,
+            List<Assessment> earlier,
             Function<Finding, String> remark) {
         this.snapshot = snapshot;
         this.bands = bands;
@@ -51,8 +50,8 @@ final class ProposalStrips {
 
     /** As {@link #ProposalStrips}, for an assessment in which single moves were not looked for. */
     static ProposalStrips withoutMoves(
-            ClassSnapshot snapshot, Map<String, Band> bands, Assessment earlier, FindingWords words) {
-        return new ProposalStrips(snapshot, bands, earlier, words::remarkWithoutMoves);
+            ClassSnapshot snapshot, Map<String, Band> bands, Assessment before, FindingWords words) {
+        return new ProposalStrips(snapshot, bands, List.of(before), words::remarkWithoutMoves);
     }
 
     /** The strips of all findings of some kinds, those furthest outside first. */
@@ -119,11 +118,8 @@ final class ProposalStrips {
         if (value != null && uncertainty != null) {
             reading.value(value, uncertainty);
         }
-        Double before = earlier == null
-                ? null
-                : earlier.find(finding.measure()).map(Finding::value).orElse(null);
-        if (before != null) {
-            reading.earlier(List.of(before));
-        }
+        reading.earlier(earlier.stream()
+                .flatMap(assessment -> assessment.find(finding.measure()).map(Finding::value).stream())
+                .toList());
     }
 }

@@ -3,6 +3,7 @@ package studio.stancebook.proposal.web;
 import io.swagger.v3.oas.annotations.Operation;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.http.MediaType;
@@ -59,9 +60,9 @@ class ReviewSheetCalls {
         return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PlatePdf.of(sheet.plate()));
     }
 
-    private @Nullable Assessment before(long id, RevisionView shown, SignedIn who) {
+    private List<Assessment> before(long id, RevisionView shown, SignedIn who) {
         return shown.number() == 1
-                ? null
-                : proposals.revision(id, shown.number() - 1, who).assessment();
+                ? List.of()
+                : List.of(proposals.revision(id, shown.number() - 1, who).assessment());
     }
 }

@@ -72,7 +72,7 @@ class RevisionPreview {
                 pictures.assessment(
                         proposal.segment().key(),
                         proposal.newest().assessment(),
-                        null,
+                        List.of(),
                         dimensions.scale() == Scale.UNSCALED));
         model.addAttribute("drawn", "kept");
     }
