@@ -112,6 +112,7 @@ class UnderlayCalls {
         }
     }
 
+    @SheetParameters
     @Operation(summary = "A construction sheet in numbers")
     @GetMapping("/api/v1/underlays")
     SheetJson numbers(
@@ -119,6 +120,7 @@ class UnderlayCalls {
         return SheetJson.of(draw(wanted, who));
     }
 
+    @SheetParameters
     @Operation(summary = "A construction sheet as SVG, true to scale")
     @GetMapping({"/underlay.svg", "/api/v1/underlays.svg"})
     ResponseEntity<String> svg(
@@ -128,6 +130,7 @@ class UnderlayCalls {
                 .body(PlateSvg.of(draw(wanted, who).plate().on(PAPER)));
     }
 
+    @SheetParameters
     @Operation(summary = "A construction sheet as PDF, true to scale")
     @GetMapping({"/underlay.pdf", "/api/v1/underlays.pdf"})
     ResponseEntity<byte[]> pdf(
@@ -137,6 +140,7 @@ class UnderlayCalls {
                 .body(PlatePdf.of(draw(wanted, who).plate()));
     }
 
+    @SheetParameters
     @Operation(summary = "A construction sheet as PNG, 320 to 4096 px wide")
     @GetMapping({"/underlay.png", "/api/v1/underlays.png"})
     ResponseEntity<byte[]> png(
