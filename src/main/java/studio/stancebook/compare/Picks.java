@@ -2,7 +2,6 @@ package studio.stancebook.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
@@ -24,8 +23,7 @@ import studio.stancebook.proposal.RevisionView;
 public class Picks {
 
     private static final int PACKAGES = 12;
-    private static final int PROPOSALS = 100;
-    private static final int PROPOSALS_SHOWN = 8;
+    private static final int PROPOSALS = 8;
 
     private final Catalogue catalogue;
     private final Proposals proposals;
@@ -74,10 +72,7 @@ public class Picks {
             String year = one.modelYear() == null ? "" : " (" + one.modelYear() + ")";
             found.add(new Choice(Pick.ofPackage(one.id()), one.name() + year, one.segmentName()));
         }
-        String part = filter.words().toLowerCase(Locale.ROOT);
-        proposals.list(ProposalFilter.all(), PageRequest.of(0, PROPOSALS), who).stream()
-                .filter(one -> one.name().toLowerCase(Locale.ROOT).contains(part))
-                .limit(PROPOSALS_SHOWN)
+        proposals.list(ProposalFilter.named(filter.words()), PageRequest.of(0, PROPOSALS), who).stream()
                 .map(Picks::choice)
                 .forEach(found::add);
         return found;

@@ -12,6 +12,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioClients;
@@ -205,7 +207,7 @@ abstract class ProposalsTest {
         ProposalView made = make(2800);
 
         ProposalSummary listed = proposals
-                .list(new ProposalFilter(segment, null, null), PageRequest.of(0, 10), lead)
+                .list(new ProposalFilter("", segment, null, null), PageRequest.of(0, 10), lead)
                 .getContent()
                 .get(0);
 
@@ -213,6 +215,21 @@ abstract class ProposalsTest {
         assertThat(listed.judged()).isEqualTo(2);
         assertThat(listed.outside()).isEqualTo(1);
         assertThat(listed.tooClose()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "HERON 100% ", "100%", "Grey Heron 100% of"})
+    void areFoundByPartsOfTheirNames(String part) {
+        ProposalView heron = proposals.make(draft("Grey heron 100% of " + segment), lead);
+        proposals.make(draft("Grey egret 1000 of " + segment), lead);
+
+        assertThat(proposals.list(new ProposalFilter(part, segment, null, null), PageRequest.of(0, 10), lead))
+                .extracting(ProposalSummary::id)
+                .containsExactly(heron.id());
+    }
+
+    private ProposalDraft draft(String name) {
+        return new ProposalDraft(name, segment, dimensions(2800), "");
     }
 
     @Test

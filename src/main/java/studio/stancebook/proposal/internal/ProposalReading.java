@@ -2,6 +2,7 @@ package studio.stancebook.proposal.internal;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -76,7 +77,8 @@ public class ProposalReading {
         String wanted = filter.segment();
         Long segmentId = wanted == null ? null : segments.named(wanted).id();
         Long owner = ProposalRights.seesAll(who) ? filter.ownerId() : onlyOwn(filter.ownerId(), who);
-        Page<StoredProposal> found = proposals.find(segmentId, filter.stage(), owner, sorted(page));
+        Page<StoredProposal> found =
+                proposals.find(filter.text().toLowerCase(Locale.ROOT), segmentId, filter.stage(), owner, sorted(page));
         return found.map(summaries(found.getContent())::of);
     }
 

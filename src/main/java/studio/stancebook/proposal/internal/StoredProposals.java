@@ -17,10 +17,16 @@ public interface StoredProposals extends Repository<StoredProposal, Long> {
 
     Optional<StoredProposal> findById(long id);
 
-    /** Those of a segment, a stage and an owner, each of which may be null for any. */
-    @Query("select p from StoredProposal p where (:segmentId is null or p.segmentId = :segmentId)"
+    /**
+     * Those whose name has a text in it, of a segment, a stage and an owner, each of which may be null for any.
+     *
+     * @param text in lower case; empty for any
+     */
+    @Query("select p from StoredProposal p where (:text = '' or locate(:text, lower(p.name)) > 0)"
+            + " and (:segmentId is null or p.segmentId = :segmentId)"
             + " and (:stage is null or p.stage = :stage) and (:ownerId is null or p.ownerId = :ownerId)")
-    Page<StoredProposal> find(@Nullable Long segmentId, @Nullable Stage stage, @Nullable Long ownerId, Pageable page);
+    Page<StoredProposal> find(
+            String text, @Nullable Long segmentId, @Nullable Stage stage, @Nullable Long ownerId, Pageable page);
 
     /** Those that are neither agreed nor shelved, of an owner or, for null, of anybody; the most outside first. */
     @Query("select p from StoredProposal p where (:ownerId is null or p.ownerId = :ownerId) and p.stage in"

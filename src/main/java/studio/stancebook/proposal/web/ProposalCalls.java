@@ -42,7 +42,7 @@ class ProposalCalls {
             @RequestParam(required = false) @Nullable Long owner,
             Pageable page,
             @AuthenticationPrincipal SignedIn who) {
-        ProposalFilter filter = new ProposalFilter(segment, stage == null ? null : stage(stage), owner);
+        ProposalFilter filter = new ProposalFilter("", segment, stage == null ? null : stage(stage), owner);
         return proposals.list(filter, page, who).map(ProposalAnswers.Entry::of);
     }
 

@@ -51,6 +51,7 @@ class ProposalsPage {
 
         ProposalFilter filter() {
             return new ProposalFilter(
+                    "",
                     blankToNull(segment),
                     Stage.ofKey(stage == null ? "" : stage).orElse(null),
                     owner != null && owner.matches("[0-9]{1,18}") ? Long.valueOf(owner) : null);

@@ -81,7 +81,7 @@ class UnderlayPage {
         segments.names().forEach(segment -> segmentNames.put(segment.key(), segment.name()));
         Map<String, String> proposalNames = new LinkedHashMap<>(Map.of("", ""));
         proposals
-                .list(new ProposalFilter(null, null, null), PageRequest.of(0, PROPOSALS_OFFERED), who)
+                .list(ProposalFilter.all(), PageRequest.of(0, PROPOSALS_OFFERED), who)
                 .forEach(proposal -> proposalNames.put(String.valueOf(proposal.id()), proposal.name()));
         Map<String, String> papers = new LinkedHashMap<>();
         List.of(PaperSize.values()).forEach(paper -> papers.put(paper.key(), paper.name()));
