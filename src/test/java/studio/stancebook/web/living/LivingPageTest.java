@@ -104,6 +104,8 @@ class LivingPageTest {
             }
         }
         assertTrue(there.size() > 40, "fragments are looked for in the wrong way");
+        // It has no look of its own: it puts in what another template made.
+        there.remove("fragments/print :: print");
         there.removeAll(shown);
         assertEquals(Set.of(), there, "put them on the living page, in every state they can have");
     }
