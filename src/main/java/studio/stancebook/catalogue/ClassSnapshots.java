@@ -43,23 +43,37 @@ public class ClassSnapshots {
 
         private volatile @Nullable ClassSnapshot snapshot;
 
+        /** What a transaction left behind: never given to anybody, only read on from, because its revision is one too low. */
+        private volatile @Nullable ClassSnapshot beginning;
+
         /** Taken before a connection, by those who have none yet. */
         private final ReentrantLock turn = new ReentrantLock();
 
         /** Taken after a connection, by whoever brings the class up to date. */
         private final ReentrantLock update = new ReentrantLock();
 
-        /** Keeps a class unless a newer one is known; whoever is reading one goes on from what he saw. */
-        private void offer(ClassSnapshot read) {
+        /** Keeps a class for whoever reads on, unless a newer one is known. */
+        private void leave(ClassSnapshot begun) {
             update.lock();
             try {
-                ClassSnapshot known = snapshot;
-                if (known == null || known.revision() < read.revision()) {
-                    snapshot = read;
+                ClassSnapshot known = beginning();
+                if (known == null || known.revision() < begun.revision()) {
+                    beginning = begun;
                 }
             } finally {
                 update.unlock();
             }
+        }
+
+        /** What to read on from, the newest that there is. */
+        private @Nullable ClassSnapshot beginning() {
+            ClassSnapshot left = beginning;
+            return left != null ? left : snapshot;
+        }
+
+        private void keep(ClassSnapshot read) {
+            snapshot = read;
+            beginning = null;
         }
 
         /** The class if it is known as it was seen or newer, else null. */
@@ -145,11 +159,11 @@ public class ClassSnapshots {
      * revision before, so that what the transaction does to it from now on is read once more.
      */
     private ClassSnapshot changedHere(Head head, ClassLayout layout, Held held) {
-        ClassSnapshot here = current(head, layout, held.snapshot);
+        ClassSnapshot here = current(head, layout, held.beginning());
         TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
             @Override
             public void afterCommit() {
-                held.offer(here.oneBefore());
+                held.leave(here.oneBefore());
             }
         });
         return here;
@@ -161,8 +175,8 @@ public class ClassSnapshots {
         try {
             ClassSnapshot known = held.upTo(head, layout);
             if (known == null) {
-                known = current(head, layout, held.snapshot);
-                held.snapshot = known;
+                known = current(head, layout, held.beginning());
+                held.keep(known);
             }
             return known;
         } finally {
