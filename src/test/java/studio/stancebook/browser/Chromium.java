@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import studio.stancebook.OneProcessAtATime;
 
 /**
  * A Chromium for the browser tests, found or installed: the one of this machine, else Debian's when we may install it, else
@@ -41,7 +42,8 @@ final class Chromium implements BeforeAllCallback, AfterAllCallback {
 
     @Override
     public void beforeAll(ExtensionContext context) {
-        Optional<Path> installed = installed().or(Chromium::installFromDebian);
+        Optional<Path> installed =
+                OneProcessAtATime.make("chromium", () -> installed().or(Chromium::installFromDebian));
         playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(installed.isPresent() ? Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1") : Map.of()));
         BrowserType.LaunchOptions options =

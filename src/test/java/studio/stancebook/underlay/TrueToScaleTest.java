@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import studio.stancebook.PdfChecker;
 import studio.stancebook.paper.Plate;
 import studio.stancebook.paper.PlatePdf;
 import studio.stancebook.paper.PlateSvg;
@@ -50,6 +51,13 @@ class TrueToScaleTest {
 
         check(Boxes.ofPdf(PlatePdf.of(plate)), scale);
         check(Boxes.ofSvg(PlateSvg.of(plate)), scale);
+    }
+
+    /** The rules of ISO 14289-1, which take a file for granted that any reader of PDF can read. */
+    @ParameterizedTest
+    @CsvSource({"A0, 5", "A3, 20", "A4, 40"})
+    void isARightAndAccessiblePdf(PaperSize paper, int scale) {
+        assertThat(PdfChecker.faults(PlatePdf.of(plate(paper, scale)))).isEmpty();
     }
 
     /** All lengths from the front wheel centre and the ground, in mm of the vehicle: D is 800, the wheelbase 2800. */

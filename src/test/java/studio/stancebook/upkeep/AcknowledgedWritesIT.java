@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class AcknowledgedWritesIT {
 
     private static final int ROUNDS = 10;
+    private static final int ROUNDS_OF_FOUR = Integer.getInteger("stancebook.rounds", 5);
     private static final int WRITES = 40;
     private static final int WRITERS = 4;
     private static final String SEGMENT = "killed";
@@ -53,7 +54,7 @@ class AcknowledgedWritesIT {
         PackagedStudio studio = PackagedStudio.in(folder).andWait();
         StudioApi api = StudioApi.asLead(studio);
         api.addSegment(SEGMENT);
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < ROUNDS_OF_FOUR; round++) {
             CountDownLatch enough = new CountDownLatch(WRITES);
             List<Thread> writers = startWriters(round, api, sent, acknowledged, enough);
             waitFor(enough);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import studio.stancebook.OneProcessAtATime;
 
 /**
  * The packaged jar as an operator installs it: unpacked, with an archive of its classes so that it starts in a third of the
@@ -21,7 +22,8 @@ final class Installation {
     private static final String ARCHIVE = "classes.jsa";
     private static final Duration LONGEST_TRAINING = Duration.ofMinutes(5);
 
-    private static final Installation INSTALLED = make(BUILD.resolve("installed"));
+    private static final Installation INSTALLED =
+            OneProcessAtATime.make("installed", () -> make(BUILD.resolve("installed")));
 
     private final Path folder;
 
