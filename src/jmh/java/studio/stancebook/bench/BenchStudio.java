@@ -45,12 +45,12 @@ final class BenchStudio implements AutoCloseable {
     /** @param database h2, in a file, or postgresql */
     static BenchStudio start(String database) throws IOException {
         Path folder = Files.createTempDirectory("stancebook-bench");
-        SpringApplicationBuilder server = new SpringApplicationBuilder(Stancebook.class)
-                .properties("server.port=0", "stancebook.data=" + folder, "logging.level.root=WARN");
+        SpringApplicationBuilder server = new SpringApplicationBuilder(Stancebook.class);
         if (database.equals("postgresql")) {
             server.initializers(new PostgresDatabase());
         }
-        return new BenchStudio(folder, server.run());
+        return new BenchStudio(
+                folder, server.run("--server.port=0", "--stancebook.data=" + folder, "--logging.level.root=WARN"));
     }
 
     <T> T part(Class<T> kind) {

@@ -110,7 +110,7 @@ class ProposalJourneyIT {
 
     @ParameterizedTest
     @CsvSource({"LIGHT,360", "DARK,1280"})
-    void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme, int width) {
+    void meetsTheRulesOfAccessibilityInStatesThatTheDemoStudioHasNot(ColorScheme scheme, int width) {
         String segment = saloons();
         SignedIn lead = studio.person(Role.LEAD);
         bands.setWhereNone(segment, everyMeasure(), "", "Lead of the tests");
@@ -126,17 +126,9 @@ class ProposalJourneyIT {
         Page page = signedIn(scheme, width);
 
         for (String path : List.of(
-                "/segments/" + segment + "/bands",
-                "/segments/" + segment + "/bands/wheelbase-in-wheels",
                 "/segments/" + segment + "/bands/wheels-spanned?method=percentile",
-                "/segments/" + segment + "/bands/approach-angle?method=tolerance",
-                "/proposals",
-                "/proposals?segment=" + segment + "&stage=shelved",
-                "/proposals/new",
                 "/proposals/" + proposal.id(),
-                "/proposals/" + proposal.id() + "?revision=1",
-                "/proposals/" + proposal.id() + "/revise",
-                "/proposals/" + proposal.id() + "/edit")) {
+                "/proposals/" + proposal.id() + "?revision=1")) {
             page.navigate(studio.address() + path);
             openAll(page);
             check(page, path);

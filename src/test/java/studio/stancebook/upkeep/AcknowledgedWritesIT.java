@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class AcknowledgedWritesIT {
 
     private static final int ROUNDS = 10;
-    private static final int ROUNDS_OF_FOUR = Integer.getInteger("stancebook.rounds", 5);
+    private static final int ROUNDS_OF_FOUR = Integer.getInteger("stancebook.rounds", 3);
     private static final int WRITES = 40;
     private static final int WRITERS = 4;
     private static final String SEGMENT = "killed";
