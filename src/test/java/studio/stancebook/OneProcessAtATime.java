@@ -3,7 +3,6 @@ package studio.stancebook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -19,9 +18,8 @@ public final class OneProcessAtATime {
         Path file = Path.of("target", name + ".lock");
         try {
             Files.createDirectories(file.getParent());
-            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                    FileLock lock = channel.lock()) {
-                assert lock.isValid();
+            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+                channel.lock(); // until the channel is closed
                 return thing.get();
             }
         } catch (IOException e) {

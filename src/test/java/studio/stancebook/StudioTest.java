@@ -27,7 +27,7 @@ import org.springframework.context.annotation.Import;
 @SpringBootTest(
         webEnvironment = WebEnvironment.RANDOM_PORT,
         properties = {
-            "stancebook.data=target/studio-test-${tests.process:1}",
+            "stancebook.data=target/studio-test-${PID}",
             "spring.datasource.url=jdbc:h2:mem:${random.uuid};DB_CLOSE_DELAY=-1",
             "spring.datasource.username=sa",
             "spring.datasource.password=",

@@ -50,7 +50,7 @@ class DrawnLabelsTest {
     private static final Set<String> ALL =
             MeasureRegistry.builtIn().all().stream().map(Measure::key).collect(Collectors.toSet());
     private static final Set<String> VEHICLE = Set.of("side-view__body", "side-view__wheels", "side-view__detail");
-    private static final int RANDOM_SETS = Integer.getInteger("stancebook.rounds", 100);
+    private static final int RANDOM_SETS = 300;
 
     private final Renderer renderer = new Renderer();
 

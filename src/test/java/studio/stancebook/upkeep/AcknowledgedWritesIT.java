@@ -18,7 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 class AcknowledgedWritesIT {
 
     private static final int ROUNDS = 10;
-    private static final int ROUNDS_OF_FOUR = Integer.getInteger("stancebook.rounds", 3);
     private static final int WRITES = 40;
     private static final int WRITERS = 4;
     private static final String SEGMENT = "killed";
@@ -54,7 +53,7 @@ class AcknowledgedWritesIT {
         PackagedStudio studio = PackagedStudio.in(folder).andWait();
         StudioApi api = StudioApi.asLead(studio);
         api.addSegment(SEGMENT);
-        for (int round = 0; round < ROUNDS_OF_FOUR; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
             CountDownLatch enough = new CountDownLatch(WRITES);
             List<Thread> writers = startWriters(round, api, sent, acknowledged, enough);
             waitFor(enough);
