@@ -18,5 +18,8 @@ elif [[ -f stancebook.aot ]]; then
 elif [[ -f stancebook.jsa ]]; then
   cache=(-XX:SharedArchiveFile=stancebook.jsa)
 fi
-exec "${JAVA_HOME:?start.sh: JAVA_HOME is not set}/bin/java" "${cache[@]}" \
-  -XX:MaxRAMPercentage=60 -XX:+ExitOnOutOfMemoryError -jar stancebook.jar "$@"
+# Beans as they were worked out when the jar was built, which is without the demo studio.
+beans=()
+[[ "${SPRING_PROFILES_ACTIVE:-} ${JDK_JAVA_OPTIONS:-} $*" == *demo* ]] || beans=(-Dspring.aot.enabled=true)
+exec "${JAVA_HOME:?start.sh: JAVA_HOME is not set}/bin/java" "${cache[@]}" "${beans[@]}" \
+  -XX:+UseTransparentHugePages -XX:MaxRAMPercentage=60 -XX:+ExitOnOutOfMemoryError -jar stancebook.jar "$@"

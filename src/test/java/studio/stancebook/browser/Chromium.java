@@ -24,8 +24,13 @@ import studio.stancebook.OneProcessAtATime;
  */
 final class Chromium implements BeforeAllCallback, AfterAllCallback {
 
-    private static final List<String> PLACES =
-            List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/snap/bin/chromium");
+    /** The one without a window first: it draws the same and takes a fifth less time. */
+    private static final List<String> PLACES = List.of(
+            "/usr/bin/chromium-headless-shell",
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome",
+            "/snap/bin/chromium");
 
     private static final List<String> QUIET_FLAGS = List.of(
             "--no-sandbox",
@@ -35,6 +40,7 @@ final class Chromium implements BeforeAllCallback, AfterAllCallback {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
+            "--font-render-hinting=none",
             "--force-color-profile=srgb");
 
     private @Nullable Playwright playwright;
@@ -67,7 +73,11 @@ final class Chromium implements BeforeAllCallback, AfterAllCallback {
         boolean root = "root".equals(System.getProperty("user.name"));
         if (root && Files.isExecutable(Path.of("/usr/bin/apt-get"))) {
             run("apt-get", "update", "-qq");
-            run("apt-get", "install", "-y", "-qq", "--no-install-recommends", "chromium");
+            for (String name : List.of("chromium-headless-shell", "chromium")) {
+                if (installed().isEmpty()) {
+                    run("apt-get", "install", "-y", "-qq", "--no-install-recommends", name);
+                }
+            }
         }
         return installed();
     }

@@ -39,7 +39,6 @@ final class PackagedStudio implements AutoCloseable {
 
         private final Map<String, String> environment = new HashMap<>();
         private final List<String> before = new ArrayList<>();
-        private final List<String> javaOptions = new ArrayList<>(List.of("-Xmx256m"));
         private final List<String> arguments = new ArrayList<>();
 
         private Start(Path folder) {
@@ -80,8 +79,11 @@ final class PackagedStudio implements AutoCloseable {
         private StudioProcess process() {
             Installation installation = Installation.get();
             List<String> command = new ArrayList<>(before);
-            command.addAll(installation.command(javaOptions, arguments));
-            return StudioProcess.start(command, installation.folder(), environment);
+            command.add(installation.command());
+            command.addAll(arguments);
+            Map<String, String> all = new HashMap<>(installation.environment());
+            all.putAll(environment);
+            return StudioProcess.start(command, installation.folder(), all);
         }
     }
 

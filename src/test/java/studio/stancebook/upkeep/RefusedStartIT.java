@@ -52,6 +52,16 @@ class RefusedStartIT {
     }
 
     @Test
+    void whenTheDemoStudioIsAskedForOfBeansMadeWithoutIt() {
+        Ended ended = PackagedStudio.in(folder)
+                .argument("--spring.profiles.active=demo")
+                .toTheEnd();
+
+        assertRefused(ended, "The demo studio cannot be had together with spring.aot.enabled", "Leave out");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
     void whenThereIsNoRoomForTheDatabase() {
         Ended ended = PackagedStudio.in(folder)
                 .under("bash", "-c", "ulimit -f " + TOO_FEW_BLOCKS + "; exec \"$@\"", "bash")

@@ -6,6 +6,7 @@ import java.net.NetworkInterface;
 import java.net.UnknownHostException;
 import java.util.Arrays;
 import java.util.List;
+import org.springframework.aot.AotDetector;
 import org.springframework.core.env.ConfigurableEnvironment;
 import org.springframework.core.env.Environment;
 import org.springframework.core.env.PropertySource;
@@ -15,11 +16,13 @@ import studio.stancebook.problem.CannotStart;
 public final class SettingCheck implements StartCheck {
 
     private static final int LAST_PORT = 65_535;
-    private static final List<String> KNOWN_PROFILES = List.of("demo", "default");
+    private static final String DEMO = "demo";
+    private static final List<String> KNOWN_PROFILES = List.of(DEMO, "default");
 
     @Override
     public void check(ConfigurableEnvironment environment) {
         checkProfiles(environment);
+        checkBeans(environment);
         checkPort(environment);
         checkAddress(environment);
         checkUrl(environment);
@@ -35,6 +38,15 @@ public final class SettingCheck implements StartCheck {
                             "The only one that comes with the program is \"demo\"; one of your own needs a file"
                                     + " application-" + profile + ".yml beside the jar.");
                 });
+    }
+
+    /** What the demo studio is made by is not among the beans that were worked out when the jar was built. */
+    private static void checkBeans(ConfigurableEnvironment environment) {
+        if (AotDetector.useGeneratedArtifacts() && environment.matchesProfiles(DEMO)) {
+            throw new CannotStart(
+                    "The demo studio cannot be had together with spring.aot.enabled.",
+                    "Leave out -Dspring.aot.enabled=true, or the profile \"demo\".");
+        }
     }
 
     private static boolean hasOwnFile(ConfigurableEnvironment environment, String profile) {
