@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.springframework.context.annotation.Conditional;
+import org.springframework.context.annotation.Profile;
 import org.springframework.modulith.core.ApplicationModules;
 import org.springframework.modulith.core.Violations;
 import studio.stancebook.forbidden.ForbiddenApplication;
@@ -70,6 +73,26 @@ class ModulesTest {
                         "studio.stancebook.geometry",
                         "studio.stancebook.statistics",
                         "studio.stancebook.dimension");
+    }
+
+    /** Beans are chosen when the jar is built, and the demo studio is kept from that: decision 0067. */
+    @Test
+    void chooseNoBeansByWhatIsKnownAtTheStart() {
+        ArchRuleDefinition.noMethods()
+                .should()
+                .beMetaAnnotatedWith(Conditional.class)
+                .check(CLASSES);
+        ArchRuleDefinition.noClasses()
+                .that()
+                .areNotAnnotatedWith(Profile.class)
+                .should()
+                .beMetaAnnotatedWith(Conditional.class)
+                .check(CLASSES);
+        Set<String> profiles = CLASSES.stream()
+                .filter(one -> one.isAnnotatedWith(Profile.class))
+                .flatMap(one -> Stream.of(one.getAnnotationOfType(Profile.class).value()))
+                .collect(Collectors.toSet());
+        assertEquals(Set.of("demo", "!demo"), profiles);
     }
 
     @Test

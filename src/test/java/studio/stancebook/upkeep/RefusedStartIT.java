@@ -54,6 +54,7 @@ class RefusedStartIT {
     @Test
     void whenTheDemoStudioIsAskedForOfBeansMadeWithoutIt() {
         Ended ended = PackagedStudio.in(folder)
+                .with("JDK_JAVA_OPTIONS", "-Dspring.aot.enabled=true")
                 .argument("--spring.profiles.active=demo")
                 .toTheEnd();
 
