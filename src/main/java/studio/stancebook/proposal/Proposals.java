@@ -1,6 +1,8 @@
 package studio.stancebook.proposal;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
@@ -40,6 +42,12 @@ public class Proposals {
     @Transactional(readOnly = true)
     public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
         return reading.list(filter, page, who);
+    }
+
+    /** The dimensions of the revisions that were listed, by id of the proposal; without those that were revised since. Read now, made out when they are asked for. */
+    @Transactional(readOnly = true)
+    public Map<Long, Supplier<DimensionSet>> newestDimensions(List<ProposalSummary> listed, SignedIn who) {
+        return reading.newestDimensions(listed, who);
     }
 
     /** What the board looks at, as far as the person may see it. */

@@ -145,7 +145,7 @@ class BringInPagesTest {
                 browser.submit(
                         upload, upload + "/check", asShown(browser.get(upload).body(), "x", "")));
         assertThat(checked)
-                .contains("2 of them are")
+                .contains("while 2 rows are refused")
                 .contains("The row has no segment.")
                 .contains("Refused")
                 .doesNotContain("Bring in one package");

@@ -1,16 +1,21 @@
 package studio.stancebook.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import jakarta.persistence.EntityManagerFactory;
 import java.util.stream.IntStream;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
+import studio.stancebook.problem.ExpectedVersion;
 
 /** The list of proposals, and what of it and behind it is whose. */
 @StudioTest
@@ -34,6 +39,34 @@ class ProposalListPageTest extends ProposalPageVisitor {
                         .statusCode())
                 .isEqualTo(200);
         assertThat(studio.browser(Role.DESIGNER).get("/proposals").body()).contains("/proposals/new");
+    }
+
+    /** Read back from the picture: its wheels are as far apart, in wheels, as the newest revision says. */
+    @Test
+    void showEachProposalAsItsNewestRevisionIs() {
+        ProposalView made = made(Role.DESIGNER);
+        StudioBrowser viewer = studio.browser(Role.VIEWER);
+        assertThat(wheelbaseInWheels(viewer)).isEqualTo(2800 / 700.0, within(0.01));
+
+        proposals.revise(
+                made.id(),
+                new ExpectedVersion(made.version()),
+                dimensions(3500),
+                "Longer",
+                studio.person(Role.DESIGNER));
+
+        assertThat(wheelbaseInWheels(viewer)).isEqualTo(3500 / 700.0, within(0.01));
+    }
+
+    private double wheelbaseInWheels(StudioBrowser viewer) {
+        Elements tyres = Jsoup.parse(viewer.get("/proposals?segment=" + segment).body())
+                .select("tbody th .side-view-thumbnail circle.tyre");
+        assertThat(tyres).hasSize(2);
+        return Math.abs(number(tyres.get(1), "cx") - number(tyres.get(0), "cx")) / 2 / number(tyres.get(0), "r");
+    }
+
+    private static double number(Element element, String attribute) {
+        return Double.parseDouble(element.attr(attribute));
     }
 
     /** However many proposals, segments and owners a page lists, it asks the database as often. */

@@ -113,7 +113,7 @@ class CataloguePage {
     private Print picture(PackageSummary summary) {
         return prints.of(
                 new Pictured(summary.id(), summary.version()),
-                "catalogue/picture",
+                "drawing/picture",
                 () -> Map.of("sheet", SideView.thumbnail(summary.dimensions().get())));
     }
 

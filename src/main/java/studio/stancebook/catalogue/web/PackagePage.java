@@ -64,15 +64,16 @@ class PackagePage {
         return lines;
     }
 
-    /** @param about the name of the value it is about; empty for the whole package */
+    /** @param about the name of the value it is about; empty for the whole package, and where the question begins with it */
     record QueryLine(PackageQuery query, String about, String settled) {}
 
     private QueryLine queryLine(PackageQuery query) {
         PackageQuery.Settlement settlement = query.settlement();
         String key = query.valueKey();
+        String name = key == null ? "" : names.of(key);
         return new QueryLine(
                 query,
-                key == null ? "" : names.of(key),
+                query.question().startsWith(name) ? "" : name,
                 settlement == null ? "" : settlement.by() + ", " + Written.time(settlement.at()));
     }
 

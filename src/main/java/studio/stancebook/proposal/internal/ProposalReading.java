@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -80,6 +81,21 @@ public class ProposalReading {
         Page<StoredProposal> found =
                 proposals.find(filter.text().toLowerCase(Locale.ROOT), segmentId, filter.stage(), owner, sorted(page));
         return found.map(summaries(found.getContent())::of);
+    }
+
+    /** What is newest in listed proposals, by id; without those that were revised since they were listed. */
+    public Map<Long, Supplier<DimensionSet>> newestDimensions(List<ProposalSummary> listed, SignedIn who) {
+        if (listed.isEmpty()) {
+            return Map.of();
+        }
+        Map<Long, Integer> numbers =
+                listed.stream().collect(Collectors.toMap(ProposalSummary::id, ProposalSummary::revision));
+        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        return revisions.newest(numbers.keySet(), owner).stream()
+                .filter(newest -> numbers.getOrDefault(newest.getProposalId(), 0) == newest.getNumber())
+                .collect(Collectors.toMap(
+                        StoredRevisions.Newest::getProposalId,
+                        newest -> () -> RevisionText.readDimensions(newest.getDimensions(), newest.getRecorded())));
     }
 
     /** What the person may see of what the board looks at, with names that are read once for both lists. */

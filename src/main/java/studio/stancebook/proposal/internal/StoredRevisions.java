@@ -1,5 +1,6 @@
 package studio.stancebook.proposal.internal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +39,24 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
         String getName();
 
         String getAssessment();
+    }
+
+    /** The dimensions of the newest revision of each of these proposals, of one owner or of all. */
+    @Query("select r.proposalId as proposalId, r.number as number, r.dimensions as dimensions, r.recorded as recorded"
+            + " from StoredProposal p, StoredRevision r where r.proposalId = p.id and r.number = p.newestRevision"
+            + " and p.id in :ids and (:ownerId is null or p.ownerId = :ownerId)")
+    List<Newest> newest(Collection<Long> ids, @Nullable Long ownerId);
+
+    /** The newest revision of a proposal, with its dimensions as they are kept. */
+    interface Newest {
+
+        long getProposalId();
+
+        int getNumber();
+
+        String getDimensions();
+
+        String getRecorded();
     }
 
     /** Newest first. */

@@ -1,5 +1,7 @@
 package studio.stancebook.proposal.web;
 
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.drawing.Print;
 import studio.stancebook.proposal.ProposalSummary;
 
 /**
@@ -8,6 +10,7 @@ import studio.stancebook.proposal.ProposalSummary;
  * @param segment name of the segment
  * @param stage key of the stage
  * @param changed when it was changed last, to the minute in UTC
+ * @param picture null where it was revised while the list was read
  */
 record ProposalLine(
         long id,
@@ -20,9 +23,10 @@ record ProposalLine(
         int outside,
         int tooClose,
         boolean unscaled,
-        String changed) {
+        String changed,
+        @Nullable Print picture) {
 
-    static ProposalLine of(ProposalSummary proposal) {
+    static ProposalLine of(ProposalSummary proposal, @Nullable Print picture) {
         return new ProposalLine(
                 proposal.id(),
                 proposal.name(),
@@ -34,6 +38,7 @@ record ProposalLine(
                 proposal.outside(),
                 proposal.tooClose(),
                 proposal.unscaled(),
-                Amounts.time(proposal.changedAt()));
+                Amounts.time(proposal.changedAt()),
+                picture);
     }
 }

@@ -17,11 +17,13 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
+import studio.stancebook.drawing.Print;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalRights;
+import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.Stage;
@@ -33,10 +35,12 @@ class ProposalsPage {
 
     private final Proposals proposals;
     private final ProposalChoices choices;
+    private final ProposalThumbnails thumbnails;
 
-    ProposalsPage(Proposals proposals, ProposalChoices choices) {
+    ProposalsPage(Proposals proposals, ProposalChoices choices, ProposalThumbnails thumbnails) {
         this.proposals = proposals;
         this.choices = choices;
+        this.thumbnails = thumbnails;
     }
 
     /**
@@ -74,8 +78,9 @@ class ProposalsPage {
             Pageable page,
             @AuthenticationPrincipal SignedIn who,
             Model model) {
-        Page<ProposalLine> found = proposals.list(filter.filter(), page, who).map(ProposalLine::of);
-        model.addAttribute("proposals", found);
+        Page<ProposalSummary> found = proposals.list(filter.filter(), page, who);
+        Map<Long, Print> pictures = thumbnails.of(found.getContent(), who);
+        model.addAttribute("proposals", found.map(one -> ProposalLine.of(one, pictures.get(one.id()))));
         model.addAttribute("segments", choices.anySegment());
         model.addAttribute("stages", choices.allStages());
         model.addAttribute("owners", choices.anyOwner(who));

@@ -1,0 +1,46 @@
+package studio.stancebook.proposal.web;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.drawing.Print;
+import studio.stancebook.drawing.Prints;
+import studio.stancebook.drawing.SideView;
+import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.Proposals;
+
+/** The side views of listed proposals, small. */
+@Component
+class ProposalThumbnails {
+
+    private final Proposals proposals;
+    private final Prints prints;
+
+    ProposalThumbnails(Proposals proposals, Prints prints) {
+        this.proposals = proposals;
+        this.prints = prints;
+    }
+
+    /** What decides on a picture; a revision is never changed. */
+    private record Pictured(long id, int revision) {}
+
+    /** By the id of the proposal; none where it was revised while the list was read. */
+    Map<Long, Print> of(List<ProposalSummary> listed, SignedIn who) {
+        var dimensions = proposals.newestDimensions(listed, who);
+        Map<Long, Print> pictures = new HashMap<>();
+        for (ProposalSummary one : listed) {
+            var drawn = dimensions.get(one.id());
+            if (drawn != null) {
+                pictures.put(
+                        one.id(),
+                        prints.of(
+                                new Pictured(one.id(), one.revision()),
+                                "drawing/picture",
+                                () -> Map.of("sheet", SideView.thumbnail(drawn.get()))));
+            }
+        }
+        return pictures;
+    }
+}
