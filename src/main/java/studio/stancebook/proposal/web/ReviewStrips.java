@@ -105,7 +105,7 @@ final class ReviewStrips {
     private void table(List<BandStrip> judged) {
         double room = bottom - NOTES_MM - column.y();
         double remarks = judged.stream().mapToDouble(this::remarkHeight).sum();
-        rowMm = Math.max(LEAST_ROW_MM, Math.min(MOST_ROW_MM, (room - remarks) / judged.size()));
+        rowMm = Math.max(LEAST_ROW_MM, Math.min(MOST_ROW_MM, evenRowMm(judged, room - remarks)));
         double spare = room - judged.stream().mapToDouble(this::plainHeight).sum();
         int unsaid = 0;
         int placed = 0;
@@ -116,7 +116,7 @@ final class ReviewStrips {
                 break;
             }
             spare -= said ? remark : 0;
-            unsaid += said ? 0 : 1;
+            unsaid += said || !flagged(strip) ? 0 : 1;
             row(strip, said);
             placed++;
         }
@@ -127,9 +127,20 @@ final class ReviewStrips {
         }
     }
 
+    /** The height of a row with a name of one line when all rows share the room, in mm. */
+    private double evenRowMm(List<BandStrip> judged, double room) {
+        List<BandStrip> broken =
+                judged.stream().filter(strip -> name(strip).size() > 1).toList();
+        double taken = broken.stream().mapToDouble(this::nameHeight).sum();
+        return (room - taken) / Math.max(1, judged.size() - broken.size());
+    }
+
     private double plainHeight(BandStrip strip) {
-        return Math.max(
-                rowMm, 0.8 + Paragraphs.LEADING_EM * SIZE_MM * name(strip).size());
+        return Math.max(rowMm, nameHeight(strip));
+    }
+
+    private double nameHeight(BandStrip strip) {
+        return 0.8 + Paragraphs.LEADING_EM * SIZE_MM * name(strip).size();
     }
 
     private List<String> name(BandStrip strip) {
