@@ -12,6 +12,7 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
+import studio.stancebook.dimension.DimensionSet;
 
 /**
  * Parts of pages that are made once and kept in memory, the least wanted given up first (studio decision 0050).
@@ -55,6 +56,16 @@ public class Prints {
     public Print of(Record everything, String template, Supplier<Map<String, Object>> model) {
         Locale locale = LocaleContextHolder.getLocale();
         return kept.get(new Kept(everything, locale), missing -> made(template, new Context(locale, model.get())));
+    }
+
+    /**
+     * The small side view of dimensions.
+     *
+     * @param everything what decides on the dimensions, as above
+     * @param dimensions only asked for where the picture is made
+     */
+    public Print thumbnail(Record everything, Supplier<DimensionSet> dimensions) {
+        return of(everything, "drawing/picture", () -> Map.of("sheet", SideView.thumbnail(dimensions.get())));
     }
 
     private Print made(String template, Context context) {

@@ -44,7 +44,10 @@ public class Proposals {
         return reading.list(filter, page, who);
     }
 
-    /** The dimensions of the revisions that were listed, by id of the proposal; without those that were revised since. Read now, made out when they are asked for. */
+    /**
+     * The dimensions of the revisions that were listed, by id of the proposal; without those that were revised since. Read now,
+     * made out when they are asked for.
+     */
     @Transactional(readOnly = true)
     public Map<Long, Supplier<DimensionSet>> newestDimensions(List<ProposalSummary> listed, SignedIn who) {
         return reading.newestDimensions(listed, who);

@@ -42,6 +42,7 @@ final class PackagedStudio implements AutoCloseable {
         private final List<String> arguments = new ArrayList<>();
 
         private Start(Path folder) {
+            environment.putAll(Installation.get().environment());
             with("STANCEBOOK_PORT", "0");
             with("STANCEBOOK_DATA", folder.toString());
             with("STANCEBOOK_ADMIN_EMAIL", LEAD);
@@ -81,9 +82,7 @@ final class PackagedStudio implements AutoCloseable {
             List<String> command = new ArrayList<>(before);
             command.add(installation.command());
             command.addAll(arguments);
-            Map<String, String> all = new HashMap<>(installation.environment());
-            all.putAll(environment);
-            return StudioProcess.start(command, installation.folder(), all);
+            return StudioProcess.start(command, installation.folder(), environment);
         }
     }
 

@@ -20,7 +20,6 @@ import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.drawing.Print;
 import studio.stancebook.drawing.Prints;
-import studio.stancebook.drawing.SideView;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
@@ -111,10 +110,7 @@ class CataloguePage {
     }
 
     private Print picture(PackageSummary summary) {
-        return prints.of(
-                new Pictured(summary.id(), summary.version()),
-                "drawing/picture",
-                () -> Map.of("sheet", SideView.thumbnail(summary.dimensions().get())));
+        return prints.thumbnail(new Pictured(summary.id(), summary.version()), summary.dimensions());
     }
 
     private Map<String, String> segmentChoices() {

@@ -90,7 +90,7 @@ public class ProposalReading {
         }
         Map<Long, Integer> numbers =
                 listed.stream().collect(Collectors.toMap(ProposalSummary::id, ProposalSummary::revision));
-        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        Long owner = seenOwner(who);
         return revisions.newest(numbers.keySet(), owner).stream()
                 .filter(newest -> numbers.getOrDefault(newest.getProposalId(), 0) == newest.getNumber())
                 .collect(Collectors.toMap(
@@ -100,7 +100,7 @@ public class ProposalReading {
 
     /** What the person may see of what the board looks at, with names that are read once for both lists. */
     public NotableProposals notable(int mostOpen, int mostChanged, SignedIn who) {
-        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        Long owner = seenOwner(who);
         List<StoredProposal> open = proposals.open(owner, Limit.of(mostOpen));
         List<StoredProposal> changed = proposals.lastChanged(owner, Limit.of(mostChanged));
         Summaries summaries =
@@ -122,6 +122,11 @@ public class ProposalReading {
         ProposalSummary of(StoredProposal proposal) {
             return proposal.summary(named(segments, proposal.segmentId()), nameOf(owners.get(proposal.ownerId())));
         }
+    }
+
+    /** Whose proposals the person may see; null for everybody's. */
+    private static @Nullable Long seenOwner(SignedIn who) {
+        return ProposalRights.seesAll(who) ? null : who.personId();
     }
 
     /** Somebody else's proposals are none for who sees only the own ones. */
@@ -170,7 +175,7 @@ public class ProposalReading {
 
     /** The proposals of a segment that are not shelved, as they were judged last. */
     public List<JudgedProposal> judgedIn(SegmentName segment, int most, SignedIn who) {
-        Long owner = ProposalRights.seesAll(who) ? null : who.personId();
+        Long owner = seenOwner(who);
         return revisions.judgedIn(segment.id(), owner, Limit.of(most)).stream()
                 .map(found -> new JudgedProposal(
                         found.getId(), found.getName(), RevisionText.readAssessment(found.getAssessment())))

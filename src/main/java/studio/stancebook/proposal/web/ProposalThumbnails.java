@@ -7,7 +7,6 @@ import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.drawing.Print;
 import studio.stancebook.drawing.Prints;
-import studio.stancebook.drawing.SideView;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.Proposals;
 
@@ -33,12 +32,7 @@ class ProposalThumbnails {
         for (ProposalSummary one : listed) {
             var drawn = dimensions.get(one.id());
             if (drawn != null) {
-                pictures.put(
-                        one.id(),
-                        prints.of(
-                                new Pictured(one.id(), one.revision()),
-                                "drawing/picture",
-                                () -> Map.of("sheet", SideView.thumbnail(drawn.get()))));
+                pictures.put(one.id(), prints.thumbnail(new Pictured(one.id(), one.revision()), drawn));
             }
         }
         return pictures;
