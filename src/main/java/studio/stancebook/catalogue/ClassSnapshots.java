@@ -19,8 +19,10 @@ import studio.stancebook.catalogue.internal.ClassReader;
 import studio.stancebook.catalogue.internal.ClassReader.Head;
 import studio.stancebook.catalogue.internal.ClassReader.ReadClass;
 import studio.stancebook.catalogue.internal.ClassRevisions;
+import studio.stancebook.catalogue.internal.ClassRow;
 import studio.stancebook.catalogue.internal.ClassUpdate;
 import studio.stancebook.catalogue.internal.CurrentLayout;
+import studio.stancebook.catalogue.internal.OfTransaction;
 
 /**
  * The classes of all segments, kept in memory. Every call asks the database for the revision first, so what comes back is
@@ -37,6 +39,9 @@ public class ClassSnapshots {
     private final Supplier<? extends ClassLayout> layouts;
     private final TransactionTemplate reading;
     private final Map<Long, Held> classes = new ConcurrentHashMap<>();
+
+    /** The classes that the transaction under way adds packages to. */
+    private final OfTransaction<ClassGrowth> growths = new OfTransaction<>();
 
     /** The newest known class of a segment. */
     private static final class Held {
@@ -71,9 +76,23 @@ public class ClassSnapshots {
             return left != null ? left : snapshot;
         }
 
+        /** Keeps a class for everybody; whoever calls has the lock. */
         private void keep(ClassSnapshot read) {
             snapshot = read;
             beginning = null;
+        }
+
+        /** Keeps a class for everybody, unless a newer one is known. */
+        private void keepIfNewer(ClassSnapshot committed) {
+            update.lock();
+            try {
+                ClassSnapshot known = snapshot;
+                if (known == null || known.revision() < committed.revision()) {
+                    keep(committed);
+                }
+            } finally {
+                update.unlock();
+            }
         }
 
         /** The class if it is known as it was seen or newer, else null. */
@@ -110,7 +129,7 @@ public class ClassSnapshots {
      * @throws UnknownSegment if there is no segment of this key
      */
     public ClassSnapshot of(String segmentKey) {
-        return of(reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey)));
+        return of(head(segmentKey));
     }
 
     /** The class of a segment, not older than it was seen. */
@@ -132,11 +151,58 @@ public class ClassSnapshots {
         return of(segmentKey).part(filter);
     }
 
+    /**
+     * Says that the transaction under way is going to add packages to the class of a segment, before it changes anything;
+     * then it has to tell of each of them by {@link #added}, and nobody needs to read them from the database.
+     *
+     * @throws UnknownSegment if there is no segment of this key
+     */
+    public void expectAdditions(String segmentKey) {
+        Head head = head(segmentKey);
+        if (revisions.begunHere(head.id()) == null) {
+            growths.put(head.id(), new ClassGrowth(of(head)));
+            TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+                @Override
+                public void afterCommit() {
+                    ClassSnapshot grown = grown(head.id(), layouts.get());
+                    if (grown != null) {
+                        held(head).keepIfNewer(grown);
+                    }
+                }
+            });
+        }
+    }
+
+    /** Tells of packages that were added, whose values are those of the layout with this fingerprint. */
+    public void added(long segmentId, String fingerprint, List<ClassRow> rows) {
+        ClassGrowth growth = growths.get(segmentId);
+        if (growth != null) {
+            growth.add(fingerprint, rows);
+        }
+    }
+
+    /** The class as the transaction under way left it, if it only added packages; else null. */
+    private @Nullable ClassSnapshot grown(long segmentId, ClassLayout layout) {
+        ClassGrowth growth = growths.get(segmentId);
+        Long revision = revisions.begunHere(segmentId);
+        return growth == null || revision == null ? null : growth.at(revision, layout);
+    }
+
+    private Head head(String segmentKey) {
+        return reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey));
+    }
+
+    private Held held(Head head) {
+        return classes.computeIfAbsent(head.id(), id -> new Held());
+    }
+
     private ClassSnapshot of(Head head) {
         ClassLayout layout = layouts.get();
-        Held held = classes.computeIfAbsent(head.id(), id -> new Held());
+        Held held = held(head);
         if (TransactionSynchronizationManager.isActualTransactionActive()) {
-            return revisions.changedHere(head.id()) ? changedHere(head, layout, held) : upToDate(head, layout, held);
+            return revisions.begunHere(head.id()) == null
+                    ? upToDate(head, layout, held)
+                    : changedHere(head, layout, held);
         }
         ClassSnapshot known = held.upTo(head, layout);
         return known != null ? known : inTurn(head, layout, held);
@@ -155,10 +221,14 @@ public class ClassSnapshots {
     }
 
     /**
-     * The class with what the transaction under way did to it, which is kept when that is committed: as if it were from the
+     * The class with what the transaction under way did to it. What it had to read is kept when it is committed: as if it were from the
      * revision before, so that what the transaction does to it from now on is read once more.
      */
     private ClassSnapshot changedHere(Head head, ClassLayout layout, Held held) {
+        ClassSnapshot grown = grown(head.id(), layout);
+        if (grown != null) {
+            return grown;
+        }
         ClassSnapshot here = current(head, layout, held.beginning());
         TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
             @Override

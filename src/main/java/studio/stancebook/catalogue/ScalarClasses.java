@@ -1,9 +1,11 @@
 package studio.stancebook.catalogue;
 
+import java.util.List;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import studio.stancebook.catalogue.internal.ClassReader;
 import studio.stancebook.catalogue.internal.ClassRevisions;
+import studio.stancebook.catalogue.internal.ClassRow;
 import studio.stancebook.catalogue.internal.ScalarLayout;
 
 /**
@@ -22,5 +24,15 @@ public class ScalarClasses {
     /** As {@link ClassSnapshots#of(String)}. */
     public ClassSnapshot of(String segmentKey) {
         return classes.of(segmentKey);
+    }
+
+    /** As {@link ClassSnapshots#expectAdditions}. */
+    public void expectAdditions(String segmentKey) {
+        classes.expectAdditions(segmentKey);
+    }
+
+    /** As {@link ClassSnapshots#added}. */
+    public void added(long segmentId, List<ClassRow> rows) {
+        classes.added(segmentId, ScalarLayout.INSTANCE.fingerprint(), rows);
     }
 }

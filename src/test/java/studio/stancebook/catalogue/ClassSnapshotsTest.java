@@ -14,6 +14,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,6 +23,7 @@ import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.catalogue.internal.ClassReader;
 import studio.stancebook.catalogue.internal.ClassRevisions;
+import studio.stancebook.catalogue.internal.ClassRow;
 import studio.stancebook.catalogue.internal.CurrentLayout;
 import studio.stancebook.catalogue.internal.Remeasure;
 import studio.stancebook.dimension.Origin;
@@ -207,6 +209,78 @@ abstract class ClassSnapshotsTest {
         assertThat(snapshots.of(segment).packages()).isEqualTo(1);
         add("Three", 2940);
         assertThat(snapshots.of(segment).column(MEASURE).toArray()).containsExactly(4.0, 4.2);
+    }
+
+    @Test
+    void knowsWhatATransactionAddedWithoutReadingItBack() {
+        add("One", 2800);
+        new TransactionTemplate(transactions).executeWithoutResult(status -> {
+            catalogue.addUnscreened(drafts("First", 700), "Lead");
+            catalogue.addUnscreened(drafts("Second", 700), "Lead");
+            // Nobody who reads what is new could find it now.
+            moveRevisions(-1000);
+            assertThat(snapshots.of(segment).packages()).isEqualTo(1401);
+            moveRevisions(1000);
+        });
+
+        assertThat(snapshots.kept())
+                .filteredOn(kept -> kept.packages() == 1401)
+                .singleElement()
+                .satisfies(kept -> assertSame(kept, readAnew()));
+        assertSame(snapshots.of(segment), readAnew());
+    }
+
+    private void moveRevisions(int by) {
+        database.sql("UPDATE benchmark_package SET class_revision = class_revision + ?"
+                        + " WHERE segment_id = (SELECT id FROM segment WHERE segment_key = ?)")
+                .params(by, segment)
+                .update();
+    }
+
+    private List<PackageDraft> drafts(String name, int packages) {
+        return IntStream.range(0, packages)
+                .mapToObj(i -> Invented.draft(segment, name + " " + i, 2500 + i))
+                .toList();
+    }
+
+    @Test
+    void isRightAfterATransactionThatDidMoreThanAdd() {
+        long one = add("One", 2800).id();
+        new TransactionTemplate(transactions).executeWithoutResult(status -> {
+            catalogue.setAside(one, "A reason", "Lead");
+            catalogue.addAll(drafts("After another change", 40), "Lead");
+            assertThat(snapshots.of(segment).packages()).isEqualTo(40);
+        });
+        assertSame(snapshots.of(segment), readAnew());
+
+        new TransactionTemplate(transactions).executeWithoutResult(status -> {
+            List<Long> ids = catalogue.addAll(drafts("Before another change", 40), "Lead");
+            catalogue.setAside(ids.get(3), "A reason", "Lead");
+            assertThat(snapshots.of(segment).packages()).isEqualTo(79);
+        });
+        assertSame(snapshots.of(segment), readAnew());
+
+        new TransactionTemplate(transactions).executeWithoutResult(status -> {
+            catalogue.addAll(drafts("Taken back", 40), "Lead");
+            status.setRollbackOnly();
+        });
+        assertThat(snapshots.of(segment).packages()).isEqualTo(79);
+        add("Last", 2900);
+        assertSame(snapshots.of(segment), readAnew());
+    }
+
+    @Test
+    void readsWhatWasAddedByAnotherListOfMeasures() {
+        ClassSnapshot before = snapshots.of(segment);
+        ClassGrowth growth = new ClassGrowth(before);
+        ClassRow row = new ClassRow(1, "One", 0, 0, new double[before.layout().size()]);
+
+        growth.add(before.layout().fingerprint(), List.of(row));
+        assertThat(growth.at(before.revision() + 1, before.layout())).isNotNull();
+        assertThat(growth.at(before.revision() + 2, before.layout())).isNull();
+
+        growth.add("of another list", List.of(row));
+        assertThat(growth.at(before.revision() + 1, before.layout())).isNull();
     }
 
     /** Every write adds one package, so at every revision the class has as many packages as it was changed. */

@@ -1,14 +1,11 @@
 package studio.stancebook.catalogue.internal;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.support.TransactionSynchronization;
-import org.springframework.transaction.support.TransactionSynchronizationManager;
 import studio.stancebook.catalogue.ClassChanged;
+import studio.stancebook.catalogue.internal.ClassReader.Head;
 
 /**
  * Counts the changes of each class. Whoever changes a class begins here: the new revision is written first, and the lock
@@ -19,6 +16,9 @@ public class ClassRevisions {
 
     private final JdbcClient database;
     private final ApplicationEventPublisher events;
+
+    /** The revisions that the transaction under way has begun. */
+    private final OfTransaction<Long> begun = new OfTransaction<>();
 
     ClassRevisions(JdbcClient database, ApplicationEventPublisher events) {
         this.database = database;
@@ -33,22 +33,20 @@ public class ClassRevisions {
         if (found != 1) {
             throw new IllegalStateException("There is no segment with the id " + segmentId);
         }
-        ClassBegun begun = database.sql("SELECT segment_key, revision FROM segment WHERE id = ?")
+        Head head = database.sql("SELECT id, segment_key, revision FROM segment WHERE id = ?")
                 .param(segmentId)
-                .query(ClassBegun.class)
+                .query(Head.class)
                 .single();
-        touched().put(segmentId, begun.revision());
-        events.publishEvent(new ClassChanged(begun.segmentKey(), begun.revision()));
-        return begun.revision();
+        begun.put(segmentId, head.revision());
+        events.publishEvent(new ClassChanged(head.segmentKey(), head.revision()));
+        return head.revision();
     }
 
     /** The revision that the transaction under way leads to: the one that it has begun, or else {@link #next}. */
     long here(long segmentId) {
-        Long begun = touched().get(segmentId);
-        return begun == null ? next(segmentId) : begun;
+        Long known = begunHere(segmentId);
+        return known == null ? next(segmentId) : known;
     }
-
-    private record ClassBegun(String segmentKey, long revision) {}
 
     /** Notes that a segment whose change has begun has so many packages more, or fewer. */
     void count(long segmentId, int more) {
@@ -64,38 +62,8 @@ public class ClassRevisions {
                 .update();
     }
 
-    /** True if the transaction under way has changed the class, so that nobody else may see what it sees. */
-    public boolean changedHere(long segmentId) {
-        return TransactionSynchronizationManager.getResource(this) instanceof Map<?, ?> touched
-                && touched.containsKey(segmentId);
-    }
-
-    @SuppressWarnings("unchecked")
-    private Map<Long, Long> touched() {
-        @Nullable Object known = TransactionSynchronizationManager.getResource(this);
-        return known != null ? (Map<Long, Long>) known : begin();
-    }
-
-    private Map<Long, Long> begin() {
-        Map<Long, Long> touched = new HashMap<>();
-        TransactionSynchronizationManager.bindResource(this, touched);
-        TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
-
-            @Override
-            public void suspend() {
-                TransactionSynchronizationManager.unbindResource(ClassRevisions.this);
-            }
-
-            @Override
-            public void resume() {
-                TransactionSynchronizationManager.bindResource(ClassRevisions.this, touched);
-            }
-
-            @Override
-            public void afterCompletion(int status) {
-                TransactionSynchronizationManager.unbindResourceIfPossible(ClassRevisions.this);
-            }
-        });
-        return touched;
+    /** The revision that the transaction under way leads to; null if it has not changed the class. */
+    public @Nullable Long begunHere(long segmentId) {
+        return begun.get(segmentId);
     }
 }

@@ -109,6 +109,11 @@ public final class ClassRows {
         return new ClassRows(measures, List.copyOf(taken));
     }
 
+    /** These rows and others that were added. */
+    public ClassRows with(List<ClassRow> added, ClassUpdate update) {
+        return changed(ClassChange.rows(added), update);
+    }
+
     /** These rows after a change; {@code seen} is told of every row that goes and every row that comes. */
     ClassRows changed(ClassChange change, Seen seen) {
         List<RowBlock> next = new ArrayList<>(blocks.size() + 1);

@@ -107,6 +107,7 @@ public class PackageWriting {
 
     private List<Long> write(List<PackageDraft> drafts, String by) {
         Map<String, StoredSegment> known = segmentsOf(drafts);
+        known.keySet().forEach(questions::expectAdditions);
         Map<String, Long> begun = begin(known);
         refuseDuplicates(drafts);
         ValueLayout layout = layouts.get();

@@ -29,6 +29,11 @@ class Questions {
         this.rows = rows;
     }
 
+    /** Says that packages are going to be added to a segment, before its change begins. */
+    void expectAdditions(String segment) {
+        screening.expectAdditions(segment);
+    }
+
     /** The questions that packages bring with them, and one for each value that does not close. */
     void ofDrafts(List<StoredPackage> added, List<PackageDraft> drafts, Instant now) {
         List<StoredQuery> asked = new ArrayList<>();
@@ -38,6 +43,7 @@ class Questions {
             notClosing(drafts.get(i)).forEach(raised -> asked.add(about(one, raised, now)));
         }
         rows.insert(asked);
+        screening.added(added);
     }
 
     /** Asks the questions that new packages of a segment give rise to beside the others, and gives them by package. */

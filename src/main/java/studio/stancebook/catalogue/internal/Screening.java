@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
@@ -35,6 +36,25 @@ class Screening {
         this.scalars = scalars;
         this.packages = packages;
         this.measures = measures;
+    }
+
+    /** Says that packages are going to be added to a segment, before its change begins. */
+    void expectAdditions(String segment) {
+        scalars.expectAdditions(segment);
+        snapshots.expectAdditions(segment);
+    }
+
+    /** Tells of packages that were added. */
+    void added(List<StoredPackage> added) {
+        added.stream().collect(Collectors.groupingBy(one -> one.segment().id())).forEach((segmentId, here) -> {
+            scalars.added(segmentId, here.stream().map(StoredPackage::scalarRow).toList());
+            here.stream()
+                    .collect(Collectors.groupingBy(StoredPackage::measureLayout))
+                    .forEach((layout, alike) -> snapshots.added(
+                            segmentId,
+                            layout,
+                            alike.stream().map(StoredPackage::measureRow).toList()));
+        });
     }
 
     /** For each of these packages of a segment the values that a person should look at. */

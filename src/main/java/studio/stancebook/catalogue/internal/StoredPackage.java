@@ -208,6 +208,26 @@ public class StoredPackage {
         return NullableNumbers.orNaN(measures);
     }
 
+    /** What tells the list of measures that it was measured by. */
+    String measureLayout() {
+        return measureLayout;
+    }
+
+    /** What counts of it in a class of measures. */
+    ClassRow measureRow() {
+        return row(classMeasures == null ? measures : classMeasures);
+    }
+
+    /** What counts of it in a class of scalars. */
+    ClassRow scalarRow() {
+        return row(scalars);
+    }
+
+    private ClassRow row(Double[] values) {
+        return new ClassRow(
+                id(), name, modelYear == null ? 0 : modelYear, origin.ordinal(), NullableNumbers.orNaN(values));
+    }
+
     Map<String, SetAside> valuesSetAside() {
         return SetAsideText.read(valuesSetAside);
     }
