@@ -42,6 +42,11 @@ public final class StudioBrowser {
         return send(request(path).GET());
     }
 
+    /** Opens a page as it is sent to whoever accepts such encodings. */
+    public HttpResponse<byte[]> get(String path, String acceptEncoding) {
+        return send(request(path).header("Accept-Encoding", acceptEncoding).GET(), BodyHandlers.ofByteArray());
+    }
+
     /** Opens the page a form is on, and sends the form with its CSRF token. */
     public HttpResponse<String> submit(String pageOfForm, String action, Map<String, String> fields) {
         Matcher token = CSRF.matcher(get(pageOfForm).body());
@@ -120,8 +125,12 @@ public final class StudioBrowser {
     }
 
     private HttpResponse<String> send(HttpRequest.Builder request) {
+        return send(request, BodyHandlers.ofString());
+    }
+
+    private <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> body) {
         try {
-            return client.send(request.build(), BodyHandlers.ofString());
+            return client.send(request.build(), body);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InterruptedException e) {

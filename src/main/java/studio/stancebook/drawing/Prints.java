@@ -27,8 +27,6 @@ public class Prints {
     /** Some 500 proposals as they are shown. */
     private static final long MOST_BYTES = 64L * 1024 * 1024;
 
-    private static final int BYTES_OF_A_CHARACTER = 2;
-
     private final ITemplateEngine templates;
     private final Cache<Kept, Print> kept;
 
@@ -39,8 +37,7 @@ public class Prints {
         this.templates = templates;
         this.kept = Caffeine.newBuilder()
                 .maximumWeight(MOST_BYTES)
-                .weigher((Kept key, Print print) ->
-                        BYTES_OF_A_CHARACTER * print.markup().length())
+                .weigher((Kept key, Print print) -> print.weight())
                 .recordStats()
                 .build();
         CaffeineCacheMetrics.monitor(meters, kept, "prints");

@@ -7,7 +7,9 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.drawing.PrintedPages;
 import studio.stancebook.drawing.Prints;
 import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalStanding;
@@ -20,11 +22,13 @@ class ProposalPage {
     private final Proposals proposals;
     private final ProposalPageModel pages;
     private final Prints prints;
+    private final PrintedPages printed;
 
-    ProposalPage(Proposals proposals, ProposalPageModel pages, Prints prints) {
+    ProposalPage(Proposals proposals, ProposalPageModel pages, Prints prints, PrintedPages printed) {
         this.proposals = proposals;
         this.pages = pages;
         this.prints = prints;
+        this.printed = printed;
     }
 
     /**
@@ -36,7 +40,7 @@ class ProposalPage {
 
     /** The newest revision unless another is asked for. */
     @GetMapping("/proposals/{id}")
-    String show(
+    View show(
             @PathVariable long id,
             @RequestParam(required = false) @Nullable Integer revision,
             @AuthenticationPrincipal SignedIn who,
@@ -44,9 +48,8 @@ class ProposalPage {
         ProposalStanding standing = proposals.standing(id, revision, who);
         boolean changes = ProposalRights.changes(who, standing.ownerId());
         model.addAttribute("standing", standing);
-        model.addAttribute(
-                "content",
+        return printed.page(
+                "proposal/page",
                 prints.of(new Shown(standing, changes), "proposal/proposal", () -> pages.of(standing, changes)));
-        return "proposal/page";
     }
 }
