@@ -2,8 +2,11 @@ package studio.stancebook.drawing;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import jakarta.servlet.http.HttpServletResponseWrapper;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Map;
@@ -15,7 +18,6 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.View;
-import org.springframework.web.util.ContentCachingResponseWrapper;
 import org.thymeleaf.spring6.view.ThymeleafViewResolver;
 
 /**
@@ -26,7 +28,7 @@ import org.thymeleaf.spring6.view.ThymeleafViewResolver;
 public class PrintedPages {
 
     /** What {@code fragments/print :: place} leaves in the frame. No text can look like it, as text is escaped. */
-    private static final byte[] PLACE = "<!--print-->".getBytes(StandardCharsets.UTF_8);
+    private static final String PLACE = "<!--print-->";
 
     private static final String GZIP = "gzip";
 
@@ -56,12 +58,15 @@ public class PrintedPages {
             throws Exception {
         View view = Objects.requireNonNull(
                 frames.resolveViewName(frame, LocaleContextHolder.getLocale()), "There is no template " + frame);
-        ContentCachingResponseWrapper drawn = new ContentCachingResponseWrapper(response);
+        DrawnResponse drawn = new DrawnResponse(response);
         view.render(model, request, drawn);
-        byte[] around = drawn.getContentAsByteArray();
-        int place = place(around);
-        byte[] head = Arrays.copyOf(around, place);
-        byte[] tail = Arrays.copyOfRange(around, place + PLACE.length, around.length);
+        String around = drawn.text();
+        int place = around.indexOf(PLACE);
+        if (place < 0) {
+            throw new IllegalStateException("There is no place for the part in " + frame);
+        }
+        byte[] head = around.substring(0, place).getBytes(StandardCharsets.UTF_8);
+        byte[] tail = around.substring(place + PLACE.length()).getBytes(StandardCharsets.UTF_8);
         if (compressing && takesGzip(request)) {
             writeCompressed(head, part, tail, response);
         } else {
@@ -73,13 +78,30 @@ public class PrintedPages {
         }
     }
 
-    private static int place(byte[] around) {
-        for (int i = 0; i <= around.length - PLACE.length; i++) {
-            if (Arrays.equals(around, i, i + PLACE.length, PLACE, 0, PLACE.length)) {
-                return i;
-            }
+    /** An answer whose text is kept, and whose headers are those of the answer itself. */
+    private static final class DrawnResponse extends HttpServletResponseWrapper {
+
+        private final StringWriter text = new StringWriter();
+        private final PrintWriter writer = new PrintWriter(text);
+
+        DrawnResponse(HttpServletResponse response) {
+            super(response);
         }
-        throw new IllegalStateException("The frame has no place for its part");
+
+        @Override
+        public PrintWriter getWriter() {
+            return writer;
+        }
+
+        @Override
+        public void flushBuffer() {
+            // Nothing may be sent yet.
+        }
+
+        String text() {
+            writer.flush();
+            return text.toString();
+        }
     }
 
     /** True for gzip without a weight, as browsers ask for it; how others weigh it is left to the container. */
