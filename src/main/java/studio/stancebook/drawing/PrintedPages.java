@@ -27,7 +27,7 @@ import org.thymeleaf.spring6.view.ThymeleafViewResolver;
 @Component
 public class PrintedPages {
 
-    /** What {@code fragments/print :: place} leaves in the frame. No text can look like it, as text is escaped. */
+    /** Stands in the frame where the part belongs. No text can look like it, as text is escaped. */
     private static final String PLACE = "<!--print-->";
 
     private static final String GZIP = "gzip";
@@ -43,7 +43,7 @@ public class PrintedPages {
     /**
      * The page of a template with a part in the place that the template leaves for it.
      *
-     * @param frame a template that has {@code fragments/print :: place} once
+     * @param frame a template that has the comment {@value #PLACE} there
      */
     public View page(String frame, Print part) {
         return (model, request, response) -> render(frame, part, model, request, response);
