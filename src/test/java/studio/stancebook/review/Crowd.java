@@ -3,94 +3,78 @@ package studio.stancebook.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.springframework.beans.factory.annotation.Autowired;
-import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.band.BandSetting;
-import studio.stancebook.band.Bands;
-import studio.stancebook.catalogue.Catalogue;
+import java.util.stream.LongStream;
 import studio.stancebook.catalogue.Invented;
-import studio.stancebook.catalogue.Segments;
-import studio.stancebook.proposal.ProposalDraft;
-import studio.stancebook.proposal.Proposals;
 import studio.stancebook.review.Writer.Answer;
-import studio.stancebook.statistics.BandMethod;
 
-/** Fifty programs that write to the same packages, bands and proposals, over HTTP. */
-abstract class Crowd {
+/**
+ * Fifty programs that write to the same packages, bands and proposals of a studio at once, over HTTP alone, so that any
+ * server can be written to.
+ */
+final class Crowd implements AutoCloseable {
 
     static final int WRITERS = 50;
-    static final int STEPS = 6;
     static final int THINGS = 3;
     static final List<String> BANDED = List.of("wheelbase-in-wheels", "height-in-wheels", "wheels-spanned");
 
-    @Autowired
-    StudioClients studio;
+    private static final int STEPS = 6;
 
-    @Autowired
-    Segments segments;
+    private final ExecutorService people = Executors.newFixedThreadPool(WRITERS);
+    private final Writer writer;
 
-    @Autowired
-    Catalogue catalogue;
-
-    @Autowired
-    Bands bands;
-
-    @Autowired
-    Proposals proposals;
-
-    final ExecutorService crowd = Executors.newFixedThreadPool(WRITERS);
+    /** The ids of the packages that are changed. */
     final List<Long> packages = new ArrayList<>();
+
+    /** The ids of the proposals. */
     final List<Long> sketches = new ArrayList<>();
-    SignedIn lead;
-    Writer writer;
 
-    /** Whose packages change. */
-    String changing = "";
+    /** The segment whose packages are changed. */
+    final String changing = Invented.key("changing");
 
-    /** To which packages are added, while its bands are set and proposals judged by them. */
-    String growing = "";
+    /** The segment to which packages are added, while its bands are set and proposals judged by them. */
+    final String growing = Invented.key("growing");
 
-    @BeforeEach
-    void make() throws Exception {
-        lead = studio.person(Role.LEAD);
-        writer = new Writer(studio.address(), studio.token(Role.LEAD));
-        changing = Invented.key("changing");
-        growing = Invented.key("growing");
-        segments.create(changing, "Segment of a test", "");
-        segments.create(growing, "Segment of a test", "");
-        for (int i = 0; i < THINGS; i++) {
-            packages.add(catalogue
-                    .add(Invented.draft(changing, "Package " + i, 2500 + 100 * i), "Tests")
-                    .id());
-            writer.post(
-                    "/api/v1/packages",
-                    "{\"name\": \"Package %d\", \"segment\": \"%s\", \"dimensions\": %s}"
-                            .formatted(i, growing, dimensions(2500 + 10 * i)));
+    /** Makes what is written to. */
+    Crowd(Writer writer) throws Exception {
+        this.writer = writer;
+        for (String segment : List.of(changing, growing)) {
+            made(
+                    "/api/v1/segments",
+                    "{\"key\": \"%s\", \"name\": \"%s\", \"description\": \"\"}".formatted(segment, segment));
+            for (int i = 0; i < THINGS; i++) {
+                long id = made("/api/v1/packages", drawn("Package " + i, segment, 2500 + 10 * i));
+                if (segment.equals(changing)) {
+                    packages.add(id);
+                }
+            }
         }
-        BANDED.forEach(
-                measure -> bands.set(growing, measure, BandSetting.of(new BandMethod.Robust(1)), "", null, "Tests"));
         for (int i = 0; i < THINGS; i++) {
-            ProposalDraft draft = new ProposalDraft(
-                    "Sketch " + i, growing, Invented.dimensions(2600).build(), "");
-            sketches.add(proposals.make(draft, lead).id());
+            assertThat(writer.put(bandPath(i), band(1000)).status()).isEqualTo(201);
+        }
+        for (int i = 0; i < THINGS; i++) {
+            sketches.add(made("/api/v1/proposals", drawn("Sketch " + i, growing, 2600)));
         }
     }
 
-    @AfterEach
-    void sendHome() {
-        crowd.shutdownNow();
+    private long made(String path, String body) throws Exception {
+        Answer answer = writer.post(path, body);
+        assertThat(answer.status()).as(answer.body()).isEqualTo(201);
+        return answer.json().path("id").asLong(-1);
+    }
+
+    @Override
+    public void close() {
+        people.shutdownNow();
     }
 
     /**
@@ -106,8 +90,19 @@ abstract class Crowd {
         }
     }
 
+    /** Everybody writes to each kind of thing at once, then everybody what they like. */
+    List<Sent> write() throws Exception {
+        List<Sent> sent = new ArrayList<>();
+        sent.addAll(clash(packagePath(0)));
+        sent.addAll(clash(bandPath(0)));
+        sent.addAll(clash(sketchPath(0)));
+        sent.addAll(together(this::work));
+        assertThat(sent).extracting(one -> one.answer().status()).containsOnly(200, 201, 412);
+        return sent;
+    }
+
     /** Everybody writes to one thing, having seen the same version of it: one gets through, all others are stale. */
-    List<Sent> clash(String path) throws Exception {
+    private List<Sent> clash(String path) throws Exception {
         long seen = version(path);
         CyclicBarrier together = new CyclicBarrier(WRITERS);
         List<Sent> sent = together(person -> {
@@ -122,7 +117,7 @@ abstract class Crowd {
     }
 
     /** What one person does when left alone: now this, now that, each once. */
-    List<Sent> work(int person) throws Exception {
+    private List<Sent> work(int person) throws Exception {
         List<Sent> sent = new ArrayList<>();
         for (int step = 0; step < STEPS; step++) {
             int value = 2300 + 10 * person + step;
@@ -138,46 +133,67 @@ abstract class Crowd {
     }
 
     /** What somebody does. */
-    interface Work {
+    private interface Work {
 
         List<Sent> of(int person) throws Exception;
     }
 
-    List<Sent> together(Work work) throws Exception {
-        List<Callable<List<Sent>>> people = new ArrayList<>();
+    private List<Sent> together(Work work) throws Exception {
+        List<Callable<List<Sent>>> visits = new ArrayList<>();
         for (int person = 0; person < WRITERS; person++) {
             int number = person;
-            people.add(() -> work.of(number));
+            visits.add(() -> work.of(number));
         }
         List<Sent> all = new ArrayList<>();
-        for (Future<List<Sent>> one : crowd.invokeAll(people, 2, TimeUnit.MINUTES)) {
+        for (Future<List<Sent>> one : people.invokeAll(visits, 2, TimeUnit.MINUTES)) {
             all.addAll(one.get());
         }
         return all;
     }
 
-    Sent writeOn(String path, int value) throws Exception {
+    private Sent writeOn(String path, int value) throws Exception {
         return write(path, version(path), value);
     }
 
-    Sent write(String path, long expected, int value) throws Exception {
+    private Sent write(String path, long expected, int value) throws Exception {
         boolean sketch = path.startsWith("/api/v1/proposals");
         Answer answer = sketch
                 ? writer.write("POST", path + "/revisions", expected, "{\"dimensions\": " + dimensions(value) + "}")
-                : writer.write("PUT", path, expected, path.contains("/bands/") ? band(value) : drawn(path, value));
+                : writer.write(
+                        "PUT",
+                        path,
+                        expected,
+                        path.contains("/bands/") ? band(value) : drawn("Of " + path, changing, value));
         return new Sent(path, expected, answer, value);
     }
 
-    Sent add(String name, int value) throws Exception {
-        String body = "{\"name\": \"%s\", \"segment\": \"%s\", \"dimensions\": %s}"
-                .formatted(name, growing, dimensions(value));
-        return new Sent(growing, -1, writer.post("/api/v1/packages", body), value);
+    private Sent add(String name, int value) throws Exception {
+        return new Sent(growing, -1, writer.post("/api/v1/packages", drawn(name, growing, value)), value);
     }
 
-    long version(String path) throws Exception {
+    private long version(String path) throws Exception {
         Answer answer = writer.get(path);
         assertThat(answer.status()).isEqualTo(200);
         return answer.version();
+    }
+
+    /** What got through to a thing, by the version it made; each made the one after the version it had seen. */
+    static Map<Long, Integer> done(String path, List<Sent> sent, long first) {
+        Map<Long, Integer> values = new LinkedHashMap<>();
+        for (Sent one : sent) {
+            if (one.path().equals(path) && one.done()) {
+                assertThat(one.answer().version()).isEqualTo(one.expected() + 1);
+                assertThat(values.put(one.answer().version(), one.value()))
+                        .as("two made version %d of %s", one.answer().version(), path)
+                        .isNull();
+            }
+        }
+        assertThat(values).isNotEmpty();
+        assertThat(values.keySet())
+                .containsExactlyInAnyOrderElementsOf(LongStream.range(first + 1, first + 1 + values.size())
+                        .boxed()
+                        .toList());
+        return values;
     }
 
     String packagePath(int i) {
@@ -192,12 +208,12 @@ abstract class Crowd {
         return "/api/v1/proposals/" + sketches.get(i);
     }
 
-    String drawn(String path, int wheelbase) {
-        return "{\"name\": \"Of %s\", \"segment\": \"%s\", \"dimensions\": %s}"
-                .formatted(path, changing, dimensions(wheelbase));
+    private static String drawn(String name, String segment, int wheelbase) {
+        return "{\"name\": \"%s\", \"segment\": \"%s\", \"dimensions\": %s}"
+                .formatted(name, segment, dimensions(wheelbase));
     }
 
-    static String dimensions(int wheelbase) {
+    private static String dimensions(int wheelbase) {
         return "{\"wheelbase\": %d, \"overallHeight\": %d, \"frontTyreDiameter\": 700, \"rearTyreDiameter\": 700}"
                 .formatted(wheelbase, 1400 + wheelbase % 97);
     }
@@ -206,7 +222,7 @@ abstract class Crowd {
         return value / 1000.0;
     }
 
-    static String band(int value) {
+    private static String band(int value) {
         return String.format(Locale.ROOT, "{\"method\": \"robust\", \"k\": %s}", k(value));
     }
 }

@@ -2,19 +2,24 @@ package studio.stancebook.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.LongStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import studio.stancebook.StudioClients;
+import studio.stancebook.account.Role;
+import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessor;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.BandRange;
+import studio.stancebook.band.Bands;
+import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.measure.Measure;
@@ -22,7 +27,9 @@ import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.measure.Subject;
 import studio.stancebook.proposal.ProposalView;
+import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
+import studio.stancebook.review.Crowd.Sent;
 import studio.stancebook.review.Writer.Answer;
 import studio.stancebook.review.internal.StoredLines;
 import studio.stancebook.statistics.BandCalculator;
@@ -31,7 +38,19 @@ import studio.stancebook.statistics.BandMethod;
 import studio.stancebook.statistics.SortedColumn;
 
 /** Fifty programs write to the same packages, bands and proposals at once. */
-abstract class FiftyWritersTest extends Crowd {
+abstract class FiftyWritersTest {
+
+    @Autowired
+    StudioClients studio;
+
+    @Autowired
+    Catalogue catalogue;
+
+    @Autowired
+    Bands bands;
+
+    @Autowired
+    Proposals proposals;
 
     @Autowired
     ClassSnapshots classes;
@@ -48,20 +67,29 @@ abstract class FiftyWritersTest extends Crowd {
     @Autowired
     JdbcClient database;
 
+    private SignedIn lead;
+    private Writer writer;
+    private Crowd crowd;
+
+    @BeforeEach
+    void gather() throws Exception {
+        lead = studio.person(Role.LEAD);
+        writer = new Writer(studio.address(), studio.token(Role.LEAD));
+        crowd = new Crowd(writer);
+    }
+
+    @AfterEach
+    void sendHome() {
+        crowd.close();
+    }
+
     @Test
     void loseNothingAndLeaveEverythingAsIfTheyHadComeOneByOne() throws Exception {
         long linesBefore = stored.head().lineCount();
 
-        List<Sent> clashes = new ArrayList<>();
-        clashes.addAll(clash(packagePath(0)));
-        clashes.addAll(clash(bandPath(0)));
-        clashes.addAll(clash(sketchPath(0)));
-        List<Sent> sent = new ArrayList<>(clashes);
-        sent.addAll(together(this::work));
+        List<Sent> sent = crowd.write();
 
-        assertThat(clashes.stream().filter(Sent::done).count()).isEqualTo(THINGS);
-        assertThat(sent).extracting(one -> one.answer().status()).containsOnly(200, 201, 412);
-        for (int i = 0; i < THINGS; i++) {
+        for (int i = 0; i < Crowd.THINGS; i++) {
             assertPackageHasEveryChange(i, sent);
             assertBandHasEveryVersion(i, sent);
             assertSketchHasEveryRevision(i, sent);
@@ -74,33 +102,14 @@ abstract class FiftyWritersTest extends Crowd {
         assertThat(activity.verify().finding()).startsWith("The activity record is whole");
     }
 
-    /** What got through to a thing, by the version it made; each made the one after the version it had seen. */
-    private static Map<Long, Integer> done(String path, List<Sent> sent, long first) {
-        Map<Long, Integer> values = new LinkedHashMap<>();
-        for (Sent one : sent) {
-            if (one.path().equals(path) && one.done()) {
-                assertThat(one.answer().version()).isEqualTo(one.expected() + 1);
-                assertThat(values.put(one.answer().version(), one.value()))
-                        .as("two made version %d of %s", one.answer().version(), path)
-                        .isNull();
-            }
-        }
-        assertThat(values).isNotEmpty();
-        assertThat(values.keySet())
-                .containsExactlyInAnyOrderElementsOf(LongStream.range(first + 1, first + 1 + values.size())
-                        .boxed()
-                        .toList());
-        return values;
-    }
-
     private void assertPackageHasEveryChange(int i, List<Sent> sent) throws Exception {
-        Map<Long, Integer> done = done(packagePath(i), sent, 0);
-        Answer now = writer.get(packagePath(i));
+        Map<Long, Integer> done = Crowd.done(crowd.packagePath(i), sent, 0);
+        Answer now = writer.get(crowd.packagePath(i));
 
         assertThat(now.version()).isEqualTo(done.size());
         assertThat(now.json().at("/dimensions/wheelbase").asInt()).isEqualTo(done.get(now.version()));
         List<ActivityLine> lines = activity.list(
-                        new ActivityFilter(null, "package", String.valueOf(packages.get(i)), null, null),
+                        new ActivityFilter(null, "package", String.valueOf(crowd.packages.get(i)), null, null),
                         PageRequest.of(0, 500))
                 .getContent();
         assertThat(lines).hasSize(done.size() + 1);
@@ -113,30 +122,30 @@ abstract class FiftyWritersTest extends Crowd {
     }
 
     private void assertBandHasEveryVersion(int i, List<Sent> sent) {
-        Map<Long, Integer> done = done(bandPath(i), sent, 1);
-        List<Band> history = bands.history(growing, BANDED.get(i));
+        Map<Long, Integer> done = Crowd.done(crowd.bandPath(i), sent, 1);
+        List<Band> history = bands.history(crowd.growing, Crowd.BANDED.get(i));
 
         assertThat(history).hasSize(done.size() + 1);
         history.stream()
                 .filter(band -> band.version() > 1)
                 .forEach(band -> assertThat(band.setting().method())
-                        .isEqualTo(new BandMethod.Robust(k(done.get((long) band.version())))));
+                        .isEqualTo(new BandMethod.Robust(Crowd.k(done.get((long) band.version())))));
     }
 
     private void assertSketchHasEveryRevision(int i, List<Sent> sent) throws Exception {
-        Map<Long, Integer> done = done(
-                sketchPath(i),
+        Map<Long, Integer> done = Crowd.done(
+                crowd.sketchPath(i),
                 sent,
-                proposals.get(sketches.get(i), lead).version()
+                proposals.get(crowd.sketches.get(i), lead).version()
                         - sent.stream()
-                                .filter(one -> one.path().equals(sketchPath(i)) && one.done())
+                                .filter(one -> one.path().equals(crowd.sketchPath(i)) && one.done())
                                 .count());
-        ProposalView now = proposals.get(sketches.get(i), lead);
+        ProposalView now = proposals.get(crowd.sketches.get(i), lead);
 
         assertThat(now.newest().number()).isEqualTo(done.size() + 1);
         long first = now.version() - done.size();
         for (int number = 2; number <= now.newest().number(); number++) {
-            Answer revision = writer.get(sketchPath(i) + "/revisions/" + number);
+            Answer revision = writer.get(crowd.sketchPath(i) + "/revisions/" + number);
             assertThat(revision.json().at("/dimensions/wheelbase").asInt()).isEqualTo(done.get(first + number - 1));
         }
     }
@@ -159,12 +168,12 @@ abstract class FiftyWritersTest extends Crowd {
 
     private void assertClassesAreThoseOfTheirPackages(List<Sent> sent) {
         long added = sent.stream()
-                .filter(one -> one.path().equals(growing) && one.done())
+                .filter(one -> one.path().equals(crowd.growing) && one.done())
                 .count();
-        for (String segment : List.of(changing, growing)) {
+        for (String segment : List.of(crowd.changing, crowd.growing)) {
             ClassSnapshot snapshot = classes.of(segment);
             List<Long> ids = packagesOf(segment, Long.MAX_VALUE);
-            assertThat(ids).hasSize(segment.equals(growing) ? THINGS + (int) added : THINGS);
+            assertThat(ids).hasSize(segment.equals(crowd.growing) ? Crowd.THINGS + (int) added : Crowd.THINGS);
             assertThat(snapshot.packages()).isEqualTo(ids.size());
             for (Measure measure : measures.current().all()) {
                 assertThat(snapshot.column(measure.key())).as(measure.key()).isEqualTo(column(measure, ids));
@@ -174,10 +183,10 @@ abstract class FiftyWritersTest extends Crowd {
 
     /** Packages are only added there, so what a class was at a revision can be read from the revisions of its rows. */
     private void assertBandsAreThoseOfTheirClass() {
-        for (String key : BANDED) {
+        for (String key : Crowd.BANDED) {
             Measure measure = measures.current().get(key);
-            for (Band band : bands.history(growing, key)) {
-                SortedColumn column = column(measure, packagesOf(growing, band.classRevision()));
+            for (Band band : bands.history(crowd.growing, key)) {
+                SortedColumn column = column(measure, packagesOf(crowd.growing, band.classRevision()));
                 BandEdges edges =
                         (BandEdges) BandCalculator.compute(band.setting().method(), column);
                 BandRange range = band.range();
@@ -191,7 +200,7 @@ abstract class FiftyWritersTest extends Crowd {
 
     private void assertVerdictsAreThoseOfTheirBands() {
         Assessor assessor = new Assessor(measures.current());
-        for (long sketch : sketches) {
+        for (long sketch : crowd.sketches) {
             int newest = proposals.get(sketch, lead).newest().number();
             for (int number = 1; number <= newest; number++) {
                 RevisionView revision = proposals.revision(sketch, number, lead);
@@ -201,14 +210,14 @@ abstract class FiftyWritersTest extends Crowd {
                         .forEach(finding -> applied.put(
                                 finding.measure(),
                                 version(finding.measure(), finding.band().version())));
-                assertThat(applied).hasSize(BANDED.size());
+                assertThat(applied).hasSize(Crowd.BANDED.size());
                 assertThat(assessor.assess(revision.dimensions(), applied)).isEqualTo(revision.assessment());
             }
         }
     }
 
     private AppliedBand version(String measure, int version) {
-        return bands.history(growing, measure).stream()
+        return bands.history(crowd.growing, measure).stream()
                 .filter(band -> band.version() == version)
                 .map(Band::applied)
                 .findFirst()

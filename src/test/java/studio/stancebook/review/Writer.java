@@ -40,6 +40,10 @@ final class Writer {
         return send(request(path).POST(BodyPublishers.ofString(body)));
     }
 
+    Answer put(String path, String body) throws IOException, InterruptedException {
+        return send(request(path).PUT(BodyPublishers.ofString(body)));
+    }
+
     /** @param method PUT or POST */
     Answer write(String method, String path, long expected, String body) throws IOException, InterruptedException {
         return send(

@@ -15,7 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The packaged server in a process of its own, over a database in a folder, on a free port. */
-final class PackagedStudio implements AutoCloseable {
+public final class PackagedStudio implements AutoCloseable {
 
     static final String LEAD = "lead@studio.example";
     static final String PASSWORD = "a password for tests";
@@ -35,7 +35,7 @@ final class PackagedStudio implements AutoCloseable {
     }
 
     /** How to start a server: by default over a database in the folder, with the first lead given. */
-    static final class Start {
+    public static final class Start {
 
         private final Map<String, String> environment = new HashMap<>();
         private final List<String> before = new ArrayList<>();
@@ -68,7 +68,7 @@ final class PackagedStudio implements AutoCloseable {
         }
 
         /** Starts and waits until the server takes requests. */
-        PackagedStudio andWait() {
+        public PackagedStudio andWait() {
             return new PackagedStudio(process());
         }
 
@@ -86,7 +86,7 @@ final class PackagedStudio implements AutoCloseable {
         }
     }
 
-    static Start in(Path folder) {
+    public static Start in(Path folder) {
         return new Start(folder);
     }
 
@@ -114,7 +114,7 @@ final class PackagedStudio implements AutoCloseable {
         }
     }
 
-    URI address() {
+    public URI address() {
         return address;
     }
 
@@ -136,9 +136,9 @@ final class PackagedStudio implements AutoCloseable {
     }
 
     /** SIGTERM, as {@code docker stop} and service managers send it. */
-    Ended stop() {
+    public void stop() {
         process.askToEnd();
-        return process.waitForEnd(LONGEST_END);
+        process.waitForEnd(LONGEST_END);
     }
 
     @Override

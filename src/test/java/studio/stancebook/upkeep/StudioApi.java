@@ -16,7 +16,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A program that uses a studio over HTTP. */
-final class StudioApi {
+public final class StudioApi {
 
     private static final JsonMapper JSON = new JsonMapper();
 
@@ -30,7 +30,7 @@ final class StudioApi {
     }
 
     /** As the first lead, with a token made now. */
-    static StudioApi asLead(PackagedStudio studio) {
+    public static StudioApi asLead(PackagedStudio studio) {
         return asPerson(studio, PackagedStudio.LEAD);
     }
 
@@ -61,7 +61,7 @@ final class StudioApi {
     }
 
     /** The token alone. */
-    String secret() {
+    public String secret() {
         return authorization.substring("Bearer ".length());
     }
 
