@@ -69,10 +69,13 @@ public final class DimensionJson {
     /** The tree of who recorded what and when: {@code {"wheelbase": {"by": "...", "at": "..."}}}. */
     public static Map<String, Object> writeRecorded(DimensionSet set) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        set.recorded()
-                .forEach((key, mark) ->
-                        tree.put(key, Map.of("by", mark.by(), "at", mark.at().toString())));
+        set.recorded().forEach((key, mark) -> tree.put(key, writeMark(mark)));
         return tree;
+    }
+
+    /** Who recorded a value and when. */
+    public static Map<String, Object> writeMark(Recorded mark) {
+        return Map.of("by", mark.by(), "at", mark.at().toString());
     }
 
     /** Adds the marks that {@link #writeRecorded} wrote. */

@@ -33,10 +33,11 @@ public final class DimensionText {
     /** Who recorded what and when; one mark under {@value #ALL} when all values have the same. */
     static String writeRecorded(DimensionSet set) {
         Set<Recorded> marks = new HashSet<>(set.recorded().values());
-        Map<String, Object> tree = DimensionJson.writeRecorded(set);
         boolean alike = marks.size() == 1 && set.recorded().keySet().equals(set.valueKeys());
         return JSON.writeValueAsString(
-                alike ? Map.of(ALL, tree.values().iterator().next()) : tree);
+                alike
+                        ? Map.of(ALL, DimensionJson.writeMark(marks.iterator().next()))
+                        : DimensionJson.writeRecorded(set));
     }
 
     static DimensionSet read(String dimensions, String recorded, Origin origin) {

@@ -16,6 +16,9 @@ final class WithoutValues {
     private WithoutValues() {}
 
     static DimensionSet of(DimensionSet set, Set<String> apart) {
+        if (apart.isEmpty()) {
+            return set;
+        }
         DimensionSetBuilder builder = set.toBuilder();
         apart.stream().filter(key -> !key.equals(WHEELBASE)).forEach(builder::without);
         return builder.build();
