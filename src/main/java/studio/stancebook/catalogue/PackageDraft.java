@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.internal.DimensionText;
 import studio.stancebook.catalogue.internal.Soundness;
+import studio.stancebook.catalogue.internal.ValueLayout;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Origin;
@@ -20,6 +21,11 @@ public final class PackageDraft {
     private final List<String> queries;
     private @Nullable String digest;
     private @Nullable List<Disagreement> disagreements;
+    private @Nullable Measures measures;
+
+    /** Every measure, in the order of a layout. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Measures(ValueLayout layout, double[] values) {}
 
     /**
      * @param name 1 to 200 characters on one line; blanks around it are dropped
@@ -106,5 +112,15 @@ public final class PackageDraft {
             disagreements = known;
         }
         return known;
+    }
+
+    /** Every measure in the order of a layout, NaN where there is no value; not to be changed, and for this module alone. */
+    public double[] measures(ValueLayout layout) {
+        Measures known = measures;
+        if (known == null || known.layout() != layout) {
+            known = new Measures(layout, layout.measuresOf(dimensions));
+            measures = known;
+        }
+        return known.values();
     }
 }

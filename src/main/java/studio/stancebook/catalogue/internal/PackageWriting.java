@@ -119,7 +119,7 @@ public class PackageWriting {
             for (PackageDraft draft : part) {
                 StoredPackage one = new StoredPackage(by, now);
                 one.become(draft, known(known, draft.segment()), by, now);
-                one.measure(layout, draft.dimensions());
+                one.measure(layout, draft);
                 one.enterRevision(known(begun, draft.segment()));
                 added.add(one);
             }
@@ -188,7 +188,7 @@ public class PackageWriting {
         Facts before = PackageDeeds.facts(kept);
         Instant now = clock.instant();
         kept.become(draft, to, by, now);
-        kept.measure(layouts.get(), draft.dimensions());
+        kept.measure(layouts.get(), draft);
         kept.enterRevision(revision(begun, to.id()));
         entities.flush();
         if (moves) {

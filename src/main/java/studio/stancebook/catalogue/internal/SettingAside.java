@@ -125,7 +125,7 @@ public class SettingAside {
     }
 
     private void finish(Begun begun) {
-        begun.kept().measure(layouts.get(), begun.kept().dimensions());
+        begun.kept().measure(layouts.get());
         begun.kept().enterRevision(begun.revision());
         flush(begun);
     }

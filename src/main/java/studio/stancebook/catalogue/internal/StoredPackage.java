@@ -115,9 +115,17 @@ public class StoredPackage {
         touch(by, now);
     }
 
-    /** Computes the measures anew from the dimensions, which the caller has at hand. */
-    void measure(ValueLayout layout, DimensionSet set) {
-        Numbers numbers = numbers(layout, set);
+    /** Takes the measures of the draft that it has become. */
+    void measure(ValueLayout layout, PackageDraft draft) {
+        keep(layout, numbers(layout, draft.dimensions(), draft.measures(layout)));
+    }
+
+    /** Computes the measures anew. */
+    void measure(ValueLayout layout) {
+        keep(layout, numbers(layout));
+    }
+
+    private void keep(ValueLayout layout, Numbers numbers) {
         measures = numbers.measures();
         scalars = numbers.scalars();
         classMeasures = numbers.classMeasures();
@@ -129,13 +137,14 @@ public class StoredPackage {
     record Numbers(Double[] measures, Double[] scalars, Double @Nullable [] classMeasures) {}
 
     Numbers numbers(ValueLayout layout) {
-        return numbers(layout, dimensions());
+        DimensionSet set = dimensions();
+        return numbers(layout, set, layout.measuresOf(set));
     }
 
-    private Numbers numbers(ValueLayout layout, DimensionSet set) {
+    private Numbers numbers(ValueLayout layout, DimensionSet set, double[] ofAll) {
         Set<String> apart = valuesSetAside().keySet();
         return new Numbers(
-                NullableNumbers.of(layout.measuresOf(set)),
+                NullableNumbers.of(ofAll),
                 NullableNumbers.of(ValueLayout.scalarsOf(set, apart)),
                 apart.isEmpty() ? null : NullableNumbers.of(layout.classMeasuresOf(set, apart)));
     }

@@ -80,7 +80,7 @@ public final class ValueLayout implements ClassLayout {
     }
 
     /** Every measure of a side view; NaN where it has no value. */
-    double[] measuresOf(DimensionSet set) {
+    public double[] measuresOf(DimensionSet set) {
         Subject subject = new Subject(set);
         return measures.stream()
                 .mapToDouble(measure -> number(measure.of(subject)))

@@ -12,6 +12,8 @@ import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.Preparation;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
@@ -29,6 +31,7 @@ public class Importer {
     private final Catalogue catalogue;
     private final Segments segments;
     private final StudioMeasures measures;
+    private final Preparation preparation;
     private final TransactionTemplate transaction;
     private final ApplicationEventPublisher events;
     private final ImportMeters meters;
@@ -39,12 +42,14 @@ public class Importer {
             Catalogue catalogue,
             Segments segments,
             StudioMeasures measures,
+            Preparation preparation,
             PlatformTransactionManager transactions,
             ApplicationEventPublisher events,
             ImportMeters meters) {
         this.meters = meters;
         this.events = events;
         this.measures = measures;
+        this.preparation = preparation;
         this.catalogue = catalogue;
         this.segments = segments;
         this.transaction = new TransactionTemplate(transactions);
@@ -117,7 +122,9 @@ public class Importer {
             SegmentBook book,
             Consumer<List<Accepted>> sink,
             ImportProgress progress) {
-        RowPass pass = new RowPass(catalogue, new RowRules(book, measures.current()), options.partial(), sink);
+        Consumer<PackageDraft> prepared = options.dryRun() ? draft -> {} : preparation.now();
+        RowRules rules = new RowRules(book, measures.current(), prepared);
+        RowPass pass = new RowPass(catalogue, rules, options.partial(), sink);
         try (PackageRows rows = file.open(options)) {
             return pass.read(rows, progress);
         } catch (IOException failure) {

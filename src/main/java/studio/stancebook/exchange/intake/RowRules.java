@@ -3,6 +3,7 @@ package studio.stancebook.exchange.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.PackageDraft;
@@ -19,13 +20,18 @@ final class RowRules {
 
     private final SegmentBook segments;
     private final MeasureRegistry measures;
+    private final Consumer<PackageDraft> prepared;
     private final KeyIndex names = new KeyIndex();
     private final KeyIndex dimensions = new KeyIndex();
 
-    /** @param measures those whose values can be set aside */
-    RowRules(SegmentBook segments, MeasureRegistry measures) {
+    /**
+     * @param measures those whose values can be set aside
+     * @param prepared takes each draft that keeps the rules
+     */
+    RowRules(SegmentBook segments, MeasureRegistry measures, Consumer<PackageDraft> prepared) {
         this.segments = segments;
         this.measures = measures;
+        this.prepared = prepared;
     }
 
     /** The row as the catalogue takes it; null, with the errors among the problems, when it cannot be taken. */
@@ -93,6 +99,7 @@ final class RowRules {
         problems.found().stream().map(RowProblem::question).forEach(questions::add);
         PackageDraft draft = new PackageDraft(row.name(), segment, year, row.origin(), row.dimensions(), questions);
         boolean alike = raiseQueries(reading.row(), draft, problems);
+        prepared.accept(draft);
         return new Accepted(reading.row(), draft, alike, row.setAside(), row.valuesSetAside());
     }
 
