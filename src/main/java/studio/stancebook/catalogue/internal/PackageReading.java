@@ -29,12 +29,19 @@ import studio.stancebook.catalogue.UnknownPackage;
 public class PackageReading {
 
     private final StoredPackages packages;
+    private final PackageLookUp lookUp;
     private final StoredQueries queries;
     private final StoredSegments segments;
     private final ApartList aparts;
 
-    PackageReading(StoredPackages packages, StoredQueries queries, StoredSegments segments, ApartList aparts) {
+    PackageReading(
+            StoredPackages packages,
+            PackageLookUp lookUp,
+            StoredQueries queries,
+            StoredSegments segments,
+            ApartList aparts) {
         this.packages = packages;
+        this.lookUp = lookUp;
         this.queries = queries;
         this.segments = segments;
         this.aparts = aparts;
@@ -91,9 +98,9 @@ public class PackageReading {
     }
 
     private Set<PackageName> taken(StoredSegment segment, List<PackageName> names) {
-        List<StoredPackages.Taken> found = new ArrayList<>();
+        List<PackageLookUp.Taken> found = new ArrayList<>();
         List<String> words = names.stream().map(PackageName::name).distinct().toList();
-        Chunks.of(words).forEach(chunk -> found.addAll(packages.named(segment.id(), chunk)));
+        Chunks.of(words).forEach(chunk -> found.addAll(lookUp.named(segment.id(), chunk)));
         Set<PackageName> taken = found.stream()
                 .map(row -> new PackageName(row.name(), segment.key(), row.modelYear()))
                 .collect(Collectors.toSet());
@@ -118,7 +125,7 @@ public class PackageReading {
                 .distinct()
                 .toList();
         Chunks.of(digests)
-                .forEach(chunk -> packages.ofDigests(chunk).forEach(alike -> {
+                .forEach(chunk -> lookUp.ofDigests(chunk).forEach(alike -> {
                     Integer place = places.get(alike.segmentId() + " " + alike.digest());
                     if (place != null) {
                         found.put(place, alike.firstId());

@@ -19,12 +19,14 @@ class Questions {
 
     private final StoredQueries queries;
     private final StoredPackages packages;
+    private final PackageLookUp lookUp;
     private final Screening screening;
     private final NewRows rows;
 
-    Questions(StoredQueries queries, StoredPackages packages, Screening screening, NewRows rows) {
+    Questions(StoredQueries queries, StoredPackages packages, PackageLookUp lookUp, Screening screening, NewRows rows) {
         this.queries = queries;
         this.packages = packages;
+        this.lookUp = lookUp;
         this.screening = screening;
         this.rows = rows;
     }
@@ -116,8 +118,8 @@ class Questions {
     private Map<Long, Long> othersAlike(long segmentId, List<NewPackage> written) {
         Map<Long, Long> others = new HashMap<>();
         Map<String, List<NewPackage>> byDigest = written.stream().collect(Collectors.groupingBy(NewPackage::digest));
-        for (StoredPackages.Alike group : packages.alike(byDigest.keySet())) {
-            if (group.segmentId() == segmentId) {
+        for (PackageLookUp.Alike group : lookUp.ofDigests(byDigest.keySet())) {
+            if (group.segmentId() == segmentId && group.firstId() != group.lastId()) {
                 byDigest.getOrDefault(group.digest(), List.of())
                         .forEach(own ->
                                 others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));

@@ -47,28 +47,6 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             + "p.id, p.dimensions, p.recorded, p.origin) from StoredPackage p where p.id in :ids")
     List<Recorded> recorded(Collection<Long> ids);
 
-    /** What one row says about names that are taken. */
-    record Taken(
-            long id, long segmentId, String name, @Nullable Integer modelYear) {}
-
-    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Taken(p.id, p.segment.id, p.name,"
-            + " p.modelYear) from StoredPackage p where p.segment.id = :segmentId and p.name in :names")
-    List<Taken> named(long segmentId, Collection<String> names);
-
-    /** The first and the last package of a segment with the same dimensions. */
-    record Alike(String digest, long segmentId, long firstId, long lastId) {}
-
-    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Alike("
-            + "p.dimensionDigest, p.segment.id, min(p.id), max(p.id)) from StoredPackage p"
-            + " where p.dimensionDigest in :digests group by p.dimensionDigest, p.segment.id having count(*) > 1")
-    List<Alike> alike(Collection<String> digests);
-
-    /** The same for any number of packages, one included. */
-    @Query("select new studio.stancebook.catalogue.internal.StoredPackages$Alike("
-            + "p.dimensionDigest, p.segment.id, min(p.id), max(p.id)) from StoredPackage p"
-            + " where p.dimensionDigest in :digests group by p.dimensionDigest, p.segment.id")
-    List<Alike> ofDigests(Collection<String> digests);
-
     /** What a package is called. */
     record Title(long id, String name, @Nullable Integer modelYear) {}
 
