@@ -2,26 +2,29 @@ package studio.stancebook.catalogue.internal;
 
 import java.util.Collection;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.PackageName;
 
 /**
- * Looks packages up by many names or digests at once. Each is joined as a row of its own, which the index finds, whatever the
- * database knows of a table that the transaction under way is filling; a long list of values behind IN it compares with
- * every row instead.
+ * Looks packages of a segment up by many names or digests at once. Each is looked up by a query of its own within the statement,
+ * which the index serves whatever the database knows of a table that the transaction under way is filling; joined with, or behind
+ * IN, they would be compared with every row of it.
  */
 @Component
 class PackageLookUp {
 
-    private static final String NAMED = "SELECT p.name, p.model_year FROM UNNEST(:names) AS wanted (name)"
-            + " JOIN benchmark_package p ON p.segment_id = :segment AND p.name = wanted.name";
+    private static final String TAKEN = "SELECT wanted.name, wanted.model_year"
+            + " FROM UNNEST(:names, :years) AS wanted (name, model_year)"
+            + " WHERE (SELECT COUNT(*) FROM benchmark_package p WHERE p.name = wanted.name AND p.segment_id = :segment"
+            + " AND p.model_year IS NOT DISTINCT FROM wanted.model_year) > 0";
 
-    private static final String OF_DIGESTS =
-            "SELECT p.dimension_digest AS digest, p.segment_id, MIN(p.id) AS first_id, MAX(p.id) AS last_id"
-                    + " FROM UNNEST(:digests) AS wanted (digest)"
-                    + " JOIN benchmark_package p ON p.dimension_digest = wanted.digest"
-                    + " GROUP BY p.dimension_digest, p.segment_id";
+    private static final String OF_DIGEST =
+            " FROM benchmark_package p WHERE p.dimension_digest = wanted.digest AND p.segment_id = :segment)";
+
+    private static final String ALIKE = "SELECT * FROM (SELECT wanted.digest, (SELECT MIN(p.id)" + OF_DIGEST
+            + " AS first_id, (SELECT MAX(p.id)" + OF_DIGEST
+            + " AS last_id FROM UNNEST(:digests) AS wanted (digest)) found WHERE first_id IS NOT NULL";
 
     private final JdbcClient database;
 
@@ -29,25 +32,25 @@ class PackageLookUp {
         this.database = database;
     }
 
-    /** A name that is taken. */
-    record Taken(String name, @Nullable Integer modelYear) {}
-
-    /** Those of the names, each given once, that packages of a segment have. */
-    List<Taken> named(long segmentId, Collection<String> names) {
-        return database.sql(NAMED)
-                .param("names", names.toArray(String[]::new))
-                .param("segment", segmentId)
-                .query(Taken.class)
+    /** Those of the names that packages of their segment have. */
+    List<PackageName> taken(StoredSegment segment, List<PackageName> names) {
+        return database.sql(TAKEN)
+                .param("names", names.stream().map(PackageName::name).toArray(String[]::new))
+                .param("years", names.stream().map(PackageName::modelYear).toArray(Integer[]::new))
+                .param("segment", segment.id())
+                .query((row, number) -> new PackageName(
+                        row.getString("name"), segment.key(), row.getObject("model_year", Integer.class)))
                 .list();
     }
 
-    /** The first and the last package of a segment with the same dimensions; the same one where it is alone. */
-    record Alike(String digest, long segmentId, long firstId, long lastId) {}
+    /** The first and the last package of the same dimensions; the same one where it is alone. */
+    record Alike(String digest, long firstId, long lastId) {}
 
-    /** What packages there are with the digests, each given once. */
-    List<Alike> ofDigests(Collection<String> digests) {
-        return database.sql(OF_DIGESTS)
+    /** What packages a segment has with the digests, each given once. */
+    List<Alike> ofDigests(long segmentId, Collection<String> digests) {
+        return database.sql(ALIKE)
                 .param("digests", digests.toArray(String[]::new))
+                .param("segment", segmentId)
                 .query(Alike.class)
                 .list();
     }

@@ -97,40 +97,24 @@ public class PackageReading {
         return taken;
     }
 
-    private Set<PackageName> taken(StoredSegment segment, List<PackageName> names) {
-        List<PackageLookUp.Taken> found = new ArrayList<>();
-        List<String> words = names.stream().map(PackageName::name).distinct().toList();
-        Chunks.of(words).forEach(chunk -> found.addAll(lookUp.named(segment.id(), chunk)));
-        Set<PackageName> taken = found.stream()
-                .map(row -> new PackageName(row.name(), segment.key(), row.modelYear()))
-                .collect(Collectors.toSet());
-        taken.retainAll(new HashSet<>(names));
-        return taken;
+    private List<PackageName> taken(StoredSegment segment, List<PackageName> names) {
+        return Chunks.of(names).stream()
+                .flatMap(chunk -> lookUp.taken(segment, chunk).stream())
+                .toList();
     }
 
     /** For drafts whose segment has a package of exactly the same dimensions the title of one, by their places. */
     public Map<Integer, String> alike(List<PackageDraft> drafts) {
-        Map<String, Integer> places = new HashMap<>();
-        Map<String, Long> segmentIds = new HashMap<>();
+        Map<String, Map<String, Integer>> places = new HashMap<>();
         for (int place = 0; place < drafts.size(); place++) {
             PackageDraft draft = drafts.get(place);
-            Long segmentId = segmentIds.computeIfAbsent(
-                    draft.segment(),
-                    key -> segments.findBySegmentKey(key).map(StoredSegment::id).orElse(-1L));
-            places.putIfAbsent(segmentId + " " + draft.digest(), place);
+            places.computeIfAbsent(draft.segment(), none -> new HashMap<>()).putIfAbsent(draft.digest(), place);
         }
         Map<Integer, Long> found = new HashMap<>();
-        List<String> digests = places.keySet().stream()
-                .map(key -> key.substring(key.indexOf(' ') + 1))
-                .distinct()
-                .toList();
-        Chunks.of(digests)
-                .forEach(chunk -> lookUp.ofDigests(chunk).forEach(alike -> {
-                    Integer place = places.get(alike.segmentId() + " " + alike.digest());
-                    if (place != null) {
-                        found.put(place, alike.firstId());
-                    }
-                }));
+        places.forEach((key, byDigest) -> segments.findBySegmentKey(key)
+                .ifPresent(segment -> Chunks.of(List.copyOf(byDigest.keySet()))
+                        .forEach(chunk -> lookUp.ofDigests(segment.id(), chunk)
+                                .forEach(alike -> found.put(byDigest.get(alike.digest()), alike.firstId())))));
         return titles(found);
     }
 

@@ -118,8 +118,8 @@ class Questions {
     private Map<Long, Long> othersAlike(long segmentId, List<NewPackage> written) {
         Map<Long, Long> others = new HashMap<>();
         Map<String, List<NewPackage>> byDigest = written.stream().collect(Collectors.groupingBy(NewPackage::digest));
-        for (PackageLookUp.Alike group : lookUp.ofDigests(byDigest.keySet())) {
-            if (group.segmentId() == segmentId && group.firstId() != group.lastId()) {
+        for (PackageLookUp.Alike group : lookUp.ofDigests(segmentId, byDigest.keySet())) {
+            if (group.firstId() != group.lastId()) {
                 byDigest.getOrDefault(group.digest(), List.of())
                         .forEach(own ->
                                 others.put(own.id(), own.id() == group.firstId() ? group.lastId() : group.firstId()));
