@@ -160,11 +160,12 @@ public class ClassSnapshots {
     public void expectAdditions(String segmentKey) {
         Head head = head(segmentKey);
         if (revisions.begunHere(head.id()) == null) {
-            growths.put(head.id(), new ClassGrowth(of(head)));
+            ClassSnapshot before = of(head);
+            growths.put(head.id(), new ClassGrowth(before));
             TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
                 @Override
                 public void afterCommit() {
-                    ClassSnapshot grown = grown(head.id(), layouts.get());
+                    ClassSnapshot grown = grown(head.id(), before.layout());
                     if (grown != null) {
                         held(head).keepIfNewer(grown);
                     }
@@ -221,8 +222,8 @@ public class ClassSnapshots {
     }
 
     /**
-     * The class with what the transaction under way did to it. What it had to read is kept when it is committed: as if it were from the
-     * revision before, so that what the transaction does to it from now on is read once more.
+     * The class with what the transaction under way did to it. What had to be read for it is kept when that is committed:
+     * as if it were from the revision before, so that what the transaction does to it from now on is read once more.
      */
     private ClassSnapshot changedHere(Head head, ClassLayout layout, Held held) {
         ClassSnapshot grown = grown(head.id(), layout);

@@ -193,17 +193,18 @@ class FiftyWritersIT {
     private static void assertClassIsThatOfItsPackages(
             String measure, String segment, Map<Long, JsonNode> packages, Writer reader) throws Exception {
         SortedColumn column = column(measure, List.copyOf(packages.values()));
-        for (JsonNode line :
-                read(reader, "/api/v1/segments/" + segment + "/statistics").get("measures")) {
-            if (line.get("measure").asString().equals(measure)) {
-                assertThat(line.get("n").asInt()).isEqualTo(column.n());
-                assertThat(line.get("mean").asDouble())
-                        .isCloseTo(column.summary().mean().orElseThrow(), within(1e-12));
-                assertThat(line.get("median").asDouble()).isEqualTo(column.median());
-                assertThat(line.get("min").asDouble()).isEqualTo(column.min());
-                assertThat(line.get("max").asDouble()).isEqualTo(column.max());
-            }
-        }
+        JsonNode line = read(reader, "/api/v1/segments/" + segment + "/statistics")
+                .get("measures")
+                .valueStream()
+                .filter(one -> one.get("measure").asString().equals(measure))
+                .findFirst()
+                .orElseThrow();
+        assertThat(line.get("n").asInt()).isEqualTo(column.n());
+        assertThat(line.get("mean").asDouble())
+                .isCloseTo(column.summary().mean().orElseThrow(), within(1e-12));
+        assertThat(line.get("median").asDouble()).isEqualTo(column.median());
+        assertThat(line.get("min").asDouble()).isEqualTo(column.min());
+        assertThat(line.get("max").asDouble()).isEqualTo(column.max());
     }
 
     /** Each addition makes one revision of the class, so the class of a band was the first so many packages. */

@@ -125,6 +125,7 @@ public class PackageWriting {
             }
             rows.insert(added);
             added.forEach(one -> ids.add(one.id()));
+            questions.added(added);
             questions.ofDrafts(added, part, now);
         }
         count(drafts, known);

@@ -36,6 +36,11 @@ class Questions {
         screening.expectAdditions(segment);
     }
 
+    /** Tells of packages that were added. */
+    void added(List<StoredPackage> added) {
+        screening.added(added);
+    }
+
     /** The questions that packages bring with them, and one for each value that does not close. */
     void ofDrafts(List<StoredPackage> added, List<PackageDraft> drafts, Instant now) {
         List<StoredQuery> asked = new ArrayList<>();
@@ -45,7 +50,6 @@ class Questions {
             notClosing(drafts.get(i)).forEach(raised -> asked.add(about(one, raised, now)));
         }
         rows.insert(asked);
-        screening.added(added);
     }
 
     /** Asks the questions that new packages of a segment give rise to beside the others, and gives them by package. */

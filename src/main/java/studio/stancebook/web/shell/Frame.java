@@ -1,10 +1,7 @@
 package studio.stancebook.web.shell;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.resource.ResourceUrlProvider;
 import studio.stancebook.drawing.Print;
@@ -13,13 +10,6 @@ import studio.stancebook.drawing.Prints;
 /** The parts of the frame of a page that are the same for many requests, as {@code frame} in templates. */
 @Component
 class Frame {
-
-    private static final List<String> FILES = List.of(
-            "/assets/img/mark.svg",
-            "/assets/css/main.css",
-            "/webjars/htmx.org/dist/htmx.min.js",
-            "/assets/js/app.js",
-            "/assets/js/theme.js");
 
     private final Prints prints;
     private final Shell shell;
@@ -41,13 +31,11 @@ class Frame {
 
     /** The files that every page needs. */
     public Print links() {
-        return prints.of(
-                new Links(),
-                "shell/links",
-                () -> Map.of("at", FILES.stream().collect(Collectors.toMap(Function.identity(), this::address))));
+        return prints.of(new Links(), "shell/links", () -> Map.of("frame", this));
     }
 
-    private String address(String path) {
+    /** The address of a file with its version. */
+    public String address(String path) {
         return Objects.requireNonNullElse(addresses.getForLookupPath(path), path);
     }
 
