@@ -14,8 +14,8 @@ import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.proposal.internal.ProposalReading;
+import studio.stancebook.proposal.internal.ProposalStateReader;
 import studio.stancebook.proposal.internal.ProposalWriting;
-import studio.stancebook.proposal.internal.StandingReading;
 
 /** The proposals of the studio, as far as the person who asks may see and change them: {@link ProposalRights}. */
 @Component
@@ -23,12 +23,12 @@ import studio.stancebook.proposal.internal.StandingReading;
 public class Proposals {
 
     private final ProposalReading reading;
-    private final StandingReading standings;
+    private final ProposalStateReader states;
     private final ProposalWriting writing;
 
-    Proposals(ProposalReading reading, StandingReading standings, ProposalWriting writing) {
+    Proposals(ProposalReading reading, ProposalStateReader states, ProposalWriting writing) {
         this.reading = reading;
-        this.standings = standings;
+        this.states = states;
         this.writing = writing;
     }
 
@@ -114,21 +114,21 @@ public class Proposals {
     }
 
     /**
-     * Where a revision of a proposal stands.
+     * The state of everything that is shown of a revision.
      *
      * @param revision null for the newest
      * @throws UnknownProposal if there is none of this id that the person may see
      * @throws UnknownRevision if the proposal has none of this number
      */
     @Transactional(readOnly = true)
-    public ProposalStanding standing(long id, @Nullable Integer revision, SignedIn who) {
-        return standings.read(id, revision, who);
+    public ProposalState state(long id, @Nullable Integer revision, SignedIn who) {
+        return states.read(id, revision, who);
     }
 
-    /** What is shown of a revision that somebody may see, which is at least as new as {@code standing}. */
+    /** What is shown of a revision that somebody may see, which is at least as new as {@code state}. */
     @Transactional(readOnly = true)
-    public ShownRevision shown(ProposalStanding standing, int mostRevisions) {
-        return reading.shown(standing, mostRevisions);
+    public ShownRevision shown(ProposalState state, int mostRevisions) {
+        return reading.shown(state, mostRevisions);
     }
 
     /**

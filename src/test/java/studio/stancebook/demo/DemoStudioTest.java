@@ -28,7 +28,7 @@ import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.proposal.ProposalFilter;
-import studio.stancebook.proposal.ProposalStanding;
+import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
@@ -180,8 +180,8 @@ class DemoStudioTest {
     @Test
     void todaysBandsJudgeEveryProposalTheSame() {
         for (String name : List.of("Whinchat", "Sanderling sketch", "Tern", "Dunlin", "Shelduck", "Pintail")) {
-            ProposalStanding standing = proposals.standing(proposal(name).id(), null, lead());
-            ShownRevision newest = proposals.shown(standing, 1);
+            ProposalState state = proposals.state(proposal(name).id(), null, lead());
+            ShownRevision newest = proposals.shown(state, 1);
 
             assertEquals(verdicts(newest.revision().assessment()), verdicts(newest.today()), name);
         }

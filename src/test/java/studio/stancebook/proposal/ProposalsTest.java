@@ -260,6 +260,6 @@ abstract class ProposalsTest {
     }
 
     private Assessment today(long id) {
-        return proposals.shown(proposals.standing(id, null, lead), 1).today();
+        return proposals.shown(proposals.state(id, null, lead), 1).today();
     }
 }

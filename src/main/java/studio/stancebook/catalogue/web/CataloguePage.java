@@ -18,8 +18,8 @@ import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageSummary;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.drawing.Print;
-import studio.stancebook.drawing.Prints;
+import studio.stancebook.drawing.CachedFragment;
+import studio.stancebook.drawing.FragmentCache;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
@@ -35,15 +35,19 @@ class CataloguePage {
     private final Segments segments;
     private final StudioMeasures measures;
     private final MessageSource messages;
-    private final Prints prints;
+    private final FragmentCache fragments;
 
     CataloguePage(
-            Catalogue catalogue, Segments segments, StudioMeasures measures, MessageSource messages, Prints prints) {
+            Catalogue catalogue,
+            Segments segments,
+            StudioMeasures measures,
+            MessageSource messages,
+            FragmentCache fragments) {
         this.catalogue = catalogue;
         this.segments = segments;
         this.measures = measures;
         this.messages = messages;
-        this.prints = prints;
+        this.fragments = fragments;
     }
 
     /**
@@ -63,7 +67,7 @@ class CataloguePage {
             String shown,
             int openQueries,
             boolean setAside,
-            @Nullable Print picture) {}
+            @Nullable CachedFragment picture) {}
 
     /** What decides on a picture. */
     private record Pictured(long id, long version) {}
@@ -109,8 +113,8 @@ class CataloguePage {
                 picture ? picture(summary) : null);
     }
 
-    private Print picture(PackageSummary summary) {
-        return prints.thumbnail(new Pictured(summary.id(), summary.version()), summary.dimensions());
+    private CachedFragment picture(PackageSummary summary) {
+        return fragments.thumbnail(new Pictured(summary.id(), summary.version()), summary.dimensions());
     }
 
     private Map<String, String> segmentChoices() {

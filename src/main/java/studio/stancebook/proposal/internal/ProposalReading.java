@@ -34,7 +34,7 @@ import studio.stancebook.proposal.NotableProposals;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalPreview;
 import studio.stancebook.proposal.ProposalRights;
-import studio.stancebook.proposal.ProposalStanding;
+import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.RevisionSummary;
@@ -191,15 +191,15 @@ public class ProposalReading {
     }
 
     /** A revision with what is shown beside it. */
-    public ShownRevision shown(ProposalStanding standing, int mostRevisions) {
-        int number = standing.revision();
+    public ShownRevision shown(ProposalState state, int mostRevisions) {
+        int number = state.revision();
         List<StoredRevision> found = revisions.findByProposalIdAndNumberBetweenOrderByNumber(
-                standing.id(), number - ShownRevision.MOST_EARLIER, number);
+                state.id(), number - ShownRevision.MOST_EARLIER, number);
         if (found.isEmpty() || found.get(found.size() - 1).number() != number) {
             throw new UnknownRevision(number);
         }
-        RevisionView revision = found.get(found.size() - 1).view(standing.segment());
-        Map<String, Band> current = bands.current(standing.segment());
+        RevisionView revision = found.get(found.size() - 1).view(state.segment());
+        Map<String, Band> current = bands.current(state.segment());
         return new ShownRevision(
                 revision,
                 found.subList(0, found.size() - 1).stream()
@@ -207,7 +207,7 @@ public class ProposalReading {
                         .toList(),
                 current,
                 judge.verdicts(revision.dimensions(), Bands.applied(current)),
-                revisions.summaries(standing.id(), Limit.of(mostRevisions)));
+                revisions.summaries(state.id(), Limit.of(mostRevisions)));
     }
 
     /** Those who own a proposal that the person may see, by name. */

@@ -1,7 +1,7 @@
 package studio.stancebook.proposal.web;
 
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.drawing.Print;
+import studio.stancebook.drawing.CachedFragment;
 import studio.stancebook.proposal.ProposalSummary;
 
 /**
@@ -24,9 +24,9 @@ record ProposalLine(
         int tooClose,
         boolean unscaled,
         String changed,
-        @Nullable Print picture) {
+        @Nullable CachedFragment picture) {
 
-    static ProposalLine of(ProposalSummary proposal, @Nullable Print picture) {
+    static ProposalLine of(ProposalSummary proposal, @Nullable CachedFragment picture) {
         return new ProposalLine(
                 proposal.id(),
                 proposal.name(),

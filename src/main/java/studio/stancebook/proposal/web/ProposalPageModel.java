@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.drawing.FragmentCache;
+import studio.stancebook.drawing.SideView;
 import studio.stancebook.proposal.AssessmentDifference;
 import studio.stancebook.proposal.DimensionDifference;
 import studio.stancebook.proposal.MeasureChange;
-import studio.stancebook.proposal.ProposalStanding;
+import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.ShownRevision;
@@ -21,30 +23,49 @@ class ProposalPageModel {
 
     private final Proposals proposals;
     private final ProposalPictures pictures;
+    private final FragmentCache fragments;
 
-    ProposalPageModel(Proposals proposals, ProposalPictures pictures) {
+    ProposalPageModel(Proposals proposals, ProposalPictures pictures, FragmentCache fragments) {
         this.proposals = proposals;
         this.pictures = pictures;
+        this.fragments = fragments;
     }
 
-    /** @param changes whether the reader may change the proposal; the reader decides on nothing else */
-    Map<String, Object> of(ProposalStanding standing, boolean changes) {
-        ShownRevision shown = proposals.shown(standing, REVISIONS_SHOWN);
+    /** What decides on the drawing. */
+    private record Drawing(ProposalState state) {}
+
+    /** What decides on the strips. */
+    private record Verdicts(ProposalState state) {}
+
+    Map<String, Object> of(ProposalState state) {
+        ShownRevision shown = proposals.shown(state, REVISIONS_SHOWN);
         RevisionView revision = shown.revision();
         Map<String, Object> model = new HashMap<>();
-        model.put("standing", standing);
-        model.put("stage", standing.stage().key());
+        model.put("state", state);
+        model.put("stage", state.stage().key());
         model.put("shown", revision);
         model.put("at", Amounts.time(revision.at()));
-        model.put("newest", revision.number() == standing.newest());
-        model.put("changes", changes);
+        model.put("newest", revision.number() == state.newest());
         model.put("unscaled", revision.dimensions().scale() == Scale.UNSCALED);
-        model.put("view", pictures.sideView(standing.name(), shown));
-        model.put("assessment", pictures.assessment(shown));
+        addPictures(state, shown, model);
         model.put("otherwise", otherwise(shown));
         model.put("revisions", revisions(shown));
         addDifference(shown, model);
         return model;
+    }
+
+    private void addPictures(ProposalState state, ShownRevision shown, Map<String, Object> model) {
+        SideView view = pictures.sideView(state.name(), shown);
+        AssessmentView assessment = pictures.assessment(shown);
+        model.put("view", view);
+        model.put("assessment", assessment);
+        model.put("drawing", fragments.get(new Drawing(state), "proposal/drawing", () -> Map.of("view", view)));
+        model.put(
+                "verdicts",
+                fragments.get(
+                        new Verdicts(state),
+                        "proposal/verdicts",
+                        () -> Map.of("view", view, "assessment", assessment)));
     }
 
     /** Where the bands of today would judge otherwise than the assessment says. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.drawing.Print;
-import studio.stancebook.drawing.Prints;
+import studio.stancebook.drawing.CachedFragment;
+import studio.stancebook.drawing.FragmentCache;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.Proposals;
 
@@ -15,24 +15,24 @@ import studio.stancebook.proposal.Proposals;
 class ProposalThumbnails {
 
     private final Proposals proposals;
-    private final Prints prints;
+    private final FragmentCache fragments;
 
-    ProposalThumbnails(Proposals proposals, Prints prints) {
+    ProposalThumbnails(Proposals proposals, FragmentCache fragments) {
         this.proposals = proposals;
-        this.prints = prints;
+        this.fragments = fragments;
     }
 
     /** What decides on a picture; a revision is never changed. */
     private record Pictured(long id, int revision) {}
 
     /** By the id of the proposal; none where it was revised while the list was read. */
-    Map<Long, Print> of(List<ProposalSummary> listed, SignedIn who) {
+    Map<Long, CachedFragment> of(List<ProposalSummary> listed, SignedIn who) {
         var dimensions = proposals.newestDimensions(listed, who);
-        Map<Long, Print> pictures = new HashMap<>();
+        Map<Long, CachedFragment> pictures = new HashMap<>();
         for (ProposalSummary one : listed) {
             var drawn = dimensions.get(one.id());
             if (drawn != null) {
-                pictures.put(one.id(), prints.thumbnail(new Pictured(one.id(), one.revision()), drawn));
+                pictures.put(one.id(), fragments.thumbnail(new Pictured(one.id(), one.revision()), drawn));
             }
         }
         return pictures;

@@ -17,7 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
-import studio.stancebook.drawing.Print;
+import studio.stancebook.drawing.CachedFragment;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
@@ -79,7 +79,7 @@ class ProposalsPage {
             @AuthenticationPrincipal SignedIn who,
             Model model) {
         Page<ProposalSummary> found = proposals.list(filter.filter(), page, who);
-        Map<Long, Print> pictures = thumbnails.of(found.getContent(), who);
+        Map<Long, CachedFragment> pictures = thumbnails.of(found.getContent(), who);
         model.addAttribute("proposals", found.map(one -> ProposalLine.of(one, pictures.get(one.id()))));
         model.addAttribute("segments", choices.anySegment());
         model.addAttribute("stages", choices.allStages());

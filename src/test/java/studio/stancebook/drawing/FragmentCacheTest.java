@@ -21,8 +21,8 @@ class PrintsTest {
     private static final String TEMPLATE =
             "<html><p>around</p><th:block th:fragment=\"content\"><p th:text=\"${name}\"></p></th:block></html>";
 
-    private final AtomicInteger made = new AtomicInteger();
-    private Prints prints;
+    private final AtomicInteger rendered = new AtomicInteger();
+    private FragmentCache fragments;
 
     private record Shown(String name, int version) {}
 
@@ -32,7 +32,7 @@ class PrintsTest {
     void makeThem() {
         SpringTemplateEngine templates = new SpringTemplateEngine();
         templates.setTemplateResolver(new StringTemplateResolver());
-        prints = new Prints(templates, new SimpleMeterRegistry());
+        fragments = new FragmentCache(templates, new SimpleMeterRegistry());
         LocaleContextHolder.setLocale(Locale.ENGLISH);
     }
 
@@ -41,48 +41,48 @@ class PrintsTest {
         LocaleContextHolder.resetLocaleContext();
     }
 
-    private Print print(Record everything, String name) {
-        return prints.of(everything, TEMPLATE, () -> {
-            made.incrementAndGet();
+    private CachedFragment fragment(Record everything, String name) {
+        return fragments.get(everything, TEMPLATE, () -> {
+            rendered.incrementAndGet();
             return Map.of("name", name);
         });
     }
 
     @Test
-    void areMadeOnceForEqualThings() {
-        Print first = print(new Shown("Tern", 1), "Tern");
+    void areRenderedOnceForEqualThings() {
+        CachedFragment first = fragment(new Shown("Tern", 1), "Tern");
 
-        assertSame(first, print(new Shown("Tern", 1), "Tern"));
-        assertEquals(1, made.get());
+        assertSame(first, fragment(new Shown("Tern", 1), "Tern"));
+        assertEquals(1, rendered.get());
     }
 
     @Test
-    void areMadeAnewForWhateverDiffers() {
-        Print first = print(new Shown("Tern", 1), "Tern");
+    void areRenderedAnewForWhateverDiffers() {
+        CachedFragment first = fragment(new Shown("Tern", 1), "Tern");
 
-        assertNotSame(first, print(new Shown("Tern", 2), "Tern"));
-        assertNotSame(first, print(new Shown("Heron", 1), "Heron"));
-        assertNotSame(first, print(new Other("Tern", 1), "Tern"));
+        assertNotSame(first, fragment(new Shown("Tern", 2), "Tern"));
+        assertNotSame(first, fragment(new Shown("Heron", 1), "Heron"));
+        assertNotSame(first, fragment(new Other("Tern", 1), "Tern"));
         LocaleContextHolder.setLocale(Locale.GERMAN);
-        assertNotSame(first, print(new Shown("Tern", 1), "Tern"));
-        assertEquals(5, made.get());
+        assertNotSame(first, fragment(new Shown("Tern", 1), "Tern"));
+        assertEquals(5, rendered.get());
     }
 
     @Test
     void holdTheContentAloneAndEscapeWhatTheyAreGiven() {
         assertEquals(
                 "<p>&lt;b onclick=&quot;a()&quot;&gt;</p>",
-                print(new Shown("", 1), "<b onclick=\"a()\">").markup());
+                fragment(new Shown("", 1), "<b onclick=\"a()\">").markup());
     }
 
     @Test
-    void areNotKeptWhereTheyCannotBeMade() {
+    void areNotKeptWhereTheyCannotBeRendered() {
         assertThrows(
                 IllegalStateException.class,
-                () -> prints.of(new Shown("Tern", 1), TEMPLATE, () -> {
+                () -> fragments.get(new Shown("Tern", 1), TEMPLATE, () -> {
                     throw new IllegalStateException("cannot be read");
                 }));
 
-        assertEquals("<p>Tern</p>", print(new Shown("Tern", 1), "Tern").markup());
+        assertEquals("<p>Tern</p>", fragment(new Shown("Tern", 1), "Tern").markup());
     }
 }

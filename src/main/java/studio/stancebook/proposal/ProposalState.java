@@ -5,8 +5,8 @@ import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.measure.StudioRatio;
 
 /**
- * Where a revision of a proposal stands: the state of everything that is shown of it. Equal standings show the same, and every
- * change that shows makes another one.
+ * The state of everything that is shown of a revision of a proposal. Equal states show the same, and every change that shows
+ * makes another one.
  *
  * @param version counts the changes and revisions of the proposal
  * @param name of the proposal
@@ -18,7 +18,7 @@ import studio.stancebook.measure.StudioRatio;
  * @param bandVersions how many versions of bands this segment has had, none of which changes or goes
  * @param ratios the studio's own measures
  */
-public record ProposalStanding(
+public record ProposalState(
         long id,
         long version,
         String name,
@@ -32,7 +32,7 @@ public record ProposalStanding(
         long bandVersions,
         List<StudioRatio> ratios) {
 
-    public ProposalStanding {
+    public ProposalState {
         ratios = List.copyOf(ratios);
     }
 }

@@ -8,16 +8,16 @@ import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.NotFound;
 import studio.stancebook.proposal.ProposalRights;
-import studio.stancebook.proposal.ProposalStanding;
+import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.Stage;
 import studio.stancebook.proposal.UnknownProposal;
 import studio.stancebook.proposal.UnknownRevision;
 
-/** Reads where a proposal stands by one statement, which looks into the tables of other modules (studio decision 0050). */
+/** Reads the state of a proposal by one statement, which looks into the tables of other modules (studio decision 0050). */
 @Component
-public class StandingReading {
+public class ProposalStateReader {
 
-    private static final String STANDING =
+    private static final String STATE =
             "SELECT p.version, p.name, p.stage, p.newest_revision, p.owner_id, o.display_name AS owner_name,"
                     + " r.number AS revision, s.id AS segment_id, s.segment_key, s.name AS segment_name,"
                     + " s.revision AS class_revision,"
@@ -31,7 +31,7 @@ public class StandingReading {
     private final StudioMeasures measures;
     private final ProposalReading proposals;
 
-    StandingReading(JdbcClient database, StudioMeasures measures, ProposalReading proposals) {
+    ProposalStateReader(JdbcClient database, StudioMeasures measures, ProposalReading proposals) {
         this.database = database;
         this.measures = measures;
         this.proposals = proposals;
@@ -52,15 +52,15 @@ public class StandingReading {
             long bandVersions) {}
 
     /** @param revision null for the newest */
-    public ProposalStanding read(long id, @Nullable Integer revision, SignedIn who) {
-        Found found = database.sql(STANDING)
+    public ProposalState read(long id, @Nullable Integer revision, SignedIn who) {
+        Found found = database.sql(STATE)
                 .param("id", id)
                 .param("revision", revision)
                 .query(Found.class)
                 .optional()
                 .filter(proposal -> ProposalRights.sees(who, proposal.ownerId()))
                 .orElseThrow(() -> nothing(id, revision, who));
-        return new ProposalStanding(
+        return new ProposalState(
                 id,
                 found.version(),
                 found.name(),

@@ -26,7 +26,7 @@ import studio.stancebook.problem.ExpectedVersion;
 
 /** A page of a proposal that was made before is shown again, but only while nothing of it has changed, and to whom it may be. */
 @StudioTest
-class KeptProposalPageTest extends ProposalPageVisitor {
+class CachedProposalPageTest extends ProposalPageVisitor {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\"\\s+value=\"([^\"]+)\"");
 
@@ -40,19 +40,19 @@ class KeptProposalPageTest extends ProposalPageVisitor {
     MeterRegistry meters;
 
     @Test
-    void isMadeOnceForAllWhoMayDoTheSame() {
+    void rendersDrawingAndStripsOnceForEverybody() {
         String page = address(made(Role.DESIGNER));
-        double before = made();
+        double before = rendered();
 
         List.of(Role.VIEWER, Role.TUTOR, Role.VIEWER)
                 .forEach(role -> studio.browser(role).get(page));
 
-        assertThat(made() - before).isEqualTo(1);
+        assertThat(rendered() - before).isEqualTo(2);
     }
 
-    private double made() {
+    private double rendered() {
         return meters.get("cache.gets")
-                .tags("cache", "prints", "result", "miss")
+                .tags("cache", "fragments", "result", "miss")
                 .functionCounter()
                 .count();
     }
@@ -121,10 +121,10 @@ class KeptProposalPageTest extends ProposalPageVisitor {
     }
 
     @Test
-    void standsElsewhereAsSoonAsTheStudioHasAnotherMeasure() {
+    void isInAnotherStateAsSoonAsTheStudioHasAnotherMeasure() {
         ProposalView proposal = made(Role.DESIGNER);
         SignedIn viewer = studio.person(Role.VIEWER);
-        ProposalStanding before = proposals.standing(proposal.id(), null, viewer);
+        ProposalState before = proposals.state(proposal.id(), null, viewer);
         String key = Invented.key("ratio");
 
         measures.add(
@@ -132,9 +132,9 @@ class KeptProposalPageTest extends ProposalPageVisitor {
                         key, "Ratio of a test", List.of(Reading.WHEELBASE), List.of(Reading.FRONT_TYRE_DIAMETER)),
                 "Tests");
 
-        assertThat(proposals.standing(proposal.id(), null, viewer)).isNotEqualTo(before);
+        assertThat(proposals.state(proposal.id(), null, viewer)).isNotEqualTo(before);
         measures.remove(key);
-        assertThat(proposals.standing(proposal.id(), null, viewer)).isEqualTo(before);
+        assertThat(proposals.state(proposal.id(), null, viewer)).isEqualTo(before);
     }
 
     @Test
