@@ -2,6 +2,7 @@ package studio.stancebook.drawing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.Path;
 
 /**
  * A band strip: the class as ticks, the band as a bar with its uncertain edges, the proposal as a mark with a whisker of
@@ -12,12 +13,12 @@ import org.jspecify.annotations.Nullable;
  * @param edges the uncertain edges
  * @param rug all ticks as one path; empty when they are named or too many
  * @param ticks named ticks; empty when they are not named or too many
- * @param density the class as a profile, as path data; empty up to {@value #MOST_TICKS} ticks
+ * @param density the class as a profile; empty up to {@value #MOST_TICKS} ticks
  * @param median x; null when there is none
  * @param whisker two standard uncertainties to both sides of the value; null without a value
  * @param tie from the edge to a value outside it; null inside
- * @param earlier places of earlier values, as percentages, oldest first
- * @param mark x of the proposal's mark, as a percentage
+ * @param earlier x of earlier values, oldest first
+ * @param mark x of the proposal's mark
  * @param beyond how many ticks lie off the strip, below and above
  * @param words what is written
  */
@@ -25,14 +26,14 @@ public record BandStrip(
         StripReading reading,
         @Nullable Span band,
         List<Span> edges,
-        String rug,
+        Path rug,
         List<PlacedTick> ticks,
-        String density,
-        @Nullable String median,
+        Path density,
+        @Nullable Double median,
         @Nullable Span whisker,
         @Nullable Span tie,
-        List<String> earlier,
-        String mark,
+        List<Double> earlier,
+        double mark,
         Beyond beyond,
         StripWords words) {
 
@@ -51,11 +52,17 @@ public record BandStrip(
     }
 
     /** A piece of the strip, 0 to 1000. */
-    public record Span(String x, String width, String end) {}
+    public record Span(double x, double end) {
+
+        /** Never negative: a span that ends before it begins has no width. */
+        public double width() {
+            return Math.max(end - x, 0);
+        }
+    }
 
     /** A named tick. */
     public record PlacedTick(
-            String x, String words, @Nullable String href) {}
+            double x, String words, @Nullable String href) {}
 
     /** Ticks off the strip. */
     public record Beyond(int below, int above) {}

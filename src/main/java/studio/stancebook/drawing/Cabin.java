@@ -16,10 +16,10 @@ final class Cabin {
     private final Film film;
     private final Marking marking;
     private final double d;
-    private final int decimals;
+    private final boolean small;
 
-    Cabin(Vehicle vehicle, Film film, Marking marking, int decimals) {
-        this.decimals = decimals;
+    Cabin(Vehicle vehicle, Film film, Marking marking, boolean small) {
+        this.small = small;
         this.vehicle = vehicle;
         this.film = film;
         this.marking = marking;
@@ -48,16 +48,15 @@ final class Cabin {
         if (!recorded.isEmpty()) {
             film.stroke(Film.Leaf.DETAIL, marking.pen("feature", Part.BELT), closed(recorded));
         } else if (drawnIn != null) {
-            film.stroke(Film.Leaf.DETAIL, "shut", drawnIn.path(decimals));
+            film.stroke(Film.Leaf.DETAIL, "shut", drawnIn.path());
         }
     }
 
-    private PathData closed(List<Point> points) {
+    private PathBuilder closed(List<Point> points) {
         List<Point> around = new ArrayList<>(points);
         around.add(points.get(0));
-        boolean small = decimals == 0;
         return new TakenOff(around, small ? 8 : 1.2, small ? 24 : 90)
-                .into(new PathData(decimals))
+                .into(new PathBuilder())
                 .close();
     }
 
@@ -93,7 +92,7 @@ final class Cabin {
                 glass.frontBase().x() - 0.10 * d, glass.beltAt(glass.frontBase().x()));
         double rise = base.z() - cut.z();
         Point top = glass.frontTop();
-        PathData path = new PathData()
+        PathBuilder path = new PathBuilder()
                 .moveTo(cut)
                 .curveTo(
                         new Point(cut.x(), cut.z() + 0.5 * rise),
@@ -110,7 +109,7 @@ final class Cabin {
                 Math.min(vehicle.wheelbase() - 0.02 * d, glass.rearTop().x() - 0.12 * d);
         double beltX = atTheWheel ? Math.max(cut.x(), behindWheel) : cut.x() + 0.03 * d;
         Point base = new Point(beltX, glass.beltAt(beltX));
-        PathData path = new PathData();
+        PathBuilder path = new PathBuilder();
         if (atTheWheel && tyre != null) {
             aroundTheWheel(path, cut, tyre, base);
         } else {
@@ -127,7 +126,7 @@ final class Cabin {
     }
 
     /** Up from the sill, concentric with the wheel opening, then on to the belt. */
-    private void aroundTheWheel(PathData path, Point cut, Tyre tyre, Point base) {
+    private void aroundTheWheel(PathBuilder path, Point cut, Tyre tyre, Point base) {
         double opening = vehicle.landmark(Landmark.ARCH_REAR_TOP)
                 .map(top -> top.z() - tyre.centreHeight())
                 .orElse(tyre.radius() * 1.1);
@@ -155,7 +154,7 @@ final class Cabin {
         double sill = front.z() + 0.575 * (rear.z() - front.z());
         double belt = glass.beltAt(x);
         double topX = x - 0.03 * d;
-        PathData path = new PathData()
+        PathBuilder path = new PathBuilder()
                 .moveTo(x - 0.02 * d, sill)
                 .curveTo(
                         new Point(x + 0.03 * d, sill + 0.4 * (belt - sill)),
@@ -167,7 +166,7 @@ final class Cabin {
 
     private void hPoint(Point at) {
         double arm = 0.05 * d;
-        PathData cross = new PathData()
+        PathBuilder cross = new PathBuilder()
                 .moveTo(at.x() - arm, at.z())
                 .lineTo(at.x() + arm, at.z())
                 .moveTo(at.x(), at.z() - arm)

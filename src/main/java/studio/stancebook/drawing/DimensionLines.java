@@ -54,7 +54,7 @@ final class DimensionLines {
 
     private void row(double from, double to, double z, Reading reading, String phrase, Part part) {
         Words label = label((from + to) / 2, z, to - from, candidates(reading, phrase), part);
-        PathData path = new PathData();
+        PathBuilder path = new PathBuilder();
         double stop = 0.45 * em;
         path.moveTo(from, z + stop).lineTo(from, z - stop).moveTo(to, z + stop).lineTo(to, z - stop);
         if (label == null) {
@@ -70,9 +70,9 @@ final class DimensionLines {
         film.stroke(Film.Leaf.DIMENSIONS, marking.pen("slash", part), slashes(from, to, z));
     }
 
-    private PathData slashes(double from, double to, double z) {
+    private PathBuilder slashes(double from, double to, double z) {
         double half = 0.2 * em;
-        return new PathData()
+        return new PathBuilder()
                 .moveTo(from - half, z - half)
                 .lineTo(from + half, z + half)
                 .moveTo(to - half, z - half)
@@ -118,14 +118,14 @@ final class DimensionLines {
     /** The ground clearance as an upright dimension at {@code x}. */
     void clearance(double x, double clearance) {
         double stop = 0.5 * em;
-        PathData path = new PathData()
+        PathBuilder path = new PathBuilder()
                 .moveTo(x - stop, clearance)
                 .lineTo(x + stop, clearance)
                 .moveTo(x, 0)
                 .lineTo(x, clearance);
         film.stroke(Film.Leaf.DIMENSIONS, marking.pen("dimension", Part.CLEARANCE), path);
         double half = 0.2 * em;
-        PathData slash = new PathData().moveTo(x - half, clearance - half).lineTo(x + half, clearance + half);
+        PathBuilder slash = new PathBuilder().moveTo(x - half, clearance - half).lineTo(x + half, clearance + half);
         film.stroke(Film.Leaf.DIMENSIONS, marking.pen("slash", Part.CLEARANCE), slash);
         String mm = figures.mm(Reading.GROUND_CLEARANCE);
         String wheels = figures.wheels(Reading.GROUND_CLEARANCE);

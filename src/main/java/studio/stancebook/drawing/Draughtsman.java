@@ -27,7 +27,7 @@ final class Draughtsman {
         this.format = format;
         this.marking = Marking.of(options);
         this.extent = Extent.of(vehicle, format, !options.ghosts().isEmpty());
-        this.silhouette = new Silhouette(vehicle, format.decimals());
+        this.silhouette = new Silhouette(vehicle, format == Format.THUMBNAIL);
         this.figures = figures;
         this.remarks = new Remarks(options, marking);
         this.lettering = new Lettering(extent.em());
@@ -41,11 +41,11 @@ final class Draughtsman {
         }
         film.line(Film.Leaf.GROUND, "ground", new Point(extent.left(), 0), new Point(extent.right(), 0));
         body();
-        new Wheels(vehicle, film, marking, format.decimals()).draw(format != Format.THUMBNAIL);
+        new Wheels(vehicle, film, marking).draw(format != Format.THUMBNAIL);
         if (format != Format.THUMBNAIL) {
             lettering();
         }
-        return extent.sheet(film);
+        return extent.sheet(film, format);
     }
 
     private void setting() {
@@ -68,7 +68,7 @@ final class Draughtsman {
         vehicle.tyre(Axle.FRONT)
                 .ifPresent(front -> vehicle.tyre(Axle.REAR).ifPresent(rear -> {
                     double beyond = 0.18 * vehicle.nominalDiameter();
-                    PathData path = new PathData()
+                    PathBuilder path = new PathBuilder()
                             .moveTo(-front.radius() - beyond, front.centreHeight())
                             .lineTo(front.centre())
                             .lineTo(rear.centre())
@@ -82,12 +82,12 @@ final class Draughtsman {
         for (Silhouette.Piece piece : pieces) {
             film.stroke(Film.Leaf.BODY, marking.pen(piece.pen(), piece.part()), piece.path());
         }
-        LowerBody lower = new LowerBody(vehicle, silhouette, film, marking, format.decimals());
+        LowerBody lower = new LowerBody(vehicle, silhouette, film, marking);
         lower.draw(!pieces.isEmpty());
         if (pieces.isEmpty()) {
             Construction.draw(vehicle, film, marking);
         }
-        Cabin cabin = new Cabin(vehicle, film, marking, format.decimals());
+        Cabin cabin = new Cabin(vehicle, film, marking, format == Format.THUMBNAIL);
         if (format == Format.THUMBNAIL) {
             cabin.glassAlone();
         } else {

@@ -50,7 +50,7 @@ record Extent(double left, double right, double bottom, double top, double em, d
         return new Extent(middle - half, middle + half, -0.4 * em, top + 0.4 * em, em, rear);
     }
 
-    Sheet sheet(Film film) {
-        return new Sheet(left, -top, right - left, top - bottom, em, film.layers());
+    Sheet sheet(Film film, Format format) {
+        return new Sheet(left, -top, right - left, top - bottom, em, format.decimals(), film.layers());
     }
 }

@@ -35,14 +35,14 @@ final class Film {
     private final List<Words> words = new ArrayList<>();
     private final Map<Overlay, List<Words>> overlayWords = new EnumMap<>(Overlay.class);
 
-    void stroke(Leaf leaf, String cls, PathData path) {
+    void stroke(Leaf leaf, String cls, PathBuilder path) {
         if (!path.empty()) {
-            strokes.computeIfAbsent(leaf, l -> new ArrayList<>()).add(new Stroke(cls, path.toString()));
+            strokes.computeIfAbsent(leaf, l -> new ArrayList<>()).add(new Stroke(cls, path.path()));
         }
     }
 
     void line(Leaf leaf, String cls, Point from, Point to) {
-        stroke(leaf, cls, new PathData().moveTo(from).lineTo(to));
+        stroke(leaf, cls, new PathBuilder().moveTo(from).lineTo(to));
     }
 
     void disc(Leaf leaf, String cls, Point centre, double radius) {

@@ -28,8 +28,8 @@ final class Ghosts {
 
     private void draw(String name, Vehicle other, boolean named) {
         Placement placement = placement(other);
-        PathData path = new PathData();
-        new Silhouette(other, 1, placement).pieces().forEach(piece -> path.append(piece.path()));
+        PathBuilder path = new PathBuilder();
+        new Silhouette(other, false, placement).pieces().forEach(piece -> path.append(piece.path()));
         film.stroke(Film.Leaf.GHOSTS, "ghost", path);
         if (named && !path.empty()) {
             labels.ghost(name, placement.of(end(other)));

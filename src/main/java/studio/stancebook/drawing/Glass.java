@@ -83,7 +83,7 @@ record Glass(
     }
 
     /** Its edge, closed, with rounded upper corners. */
-    PathData path(int decimals) {
+    PathBuilder path() {
         double radius = 0.16 * (frontTop.z() - beltAt(frontTop.x()));
         Point afterTop = alongRoof(frontTop.x() + 1.8 * radius);
         Point beforeEnd = alongRoof(rearTop.x() - radius);
@@ -91,7 +91,7 @@ record Glass(
                 Vector.between(frontTop, frontBase).unit().times(1.4 * radius).from(frontTop);
         Point down = Vector.between(rearTop, rearBase).unit().times(radius).from(rearTop);
         Point middle = alongRoof((frontTop.x() + rearTop.x()) / 2);
-        PathData path = new PathData(decimals).moveTo(frontBase).lineTo(up).curveTo(near(up), near(afterTop), afterTop);
+        PathBuilder path = new PathBuilder().moveTo(frontBase).lineTo(up).curveTo(near(up), near(afterTop), afterTop);
         new SmoothLine().through(afterTop).through(middle).through(beforeEnd).on(path);
         Vector last = Vector.between(beforeEnd, rearTop).times(0.55);
         Point turn = Vector.between(down, rearTop).times(0.55).from(down);

@@ -28,8 +28,8 @@ final class Grid {
     }
 
     private static void draw(double step, int strong, Extent extent, Film film) {
-        PathData fine = new PathData();
-        PathData five = new PathData();
+        PathBuilder fine = new PathBuilder();
+        PathBuilder five = new PathBuilder();
         for (int i = first(extent.left(), step); i * step <= extent.right(); i++) {
             (i % strong == 0 ? five : fine).moveTo(i * step, extent.top()).upTo(extent.bottom());
         }

@@ -84,7 +84,7 @@ final class GroundPlanes {
         film.stroke(
                 Film.Leaf.WEDGES,
                 "wedge",
-                new PathData().moveTo(foot, 0).lineTo(end).lineTo(end.x(), 0).close());
+                new PathBuilder().moveTo(foot, 0).lineTo(end).lineTo(end.x(), 0).close());
         film.line(Film.Leaf.WEDGES, pen, touch, end);
     }
 
@@ -107,11 +107,15 @@ final class GroundPlanes {
         film.stroke(
                 Film.Leaf.WEDGES,
                 "wedge",
-                new PathData().moveTo(fromFront).lineTo(summit).lineTo(fromRear).close());
+                new PathBuilder()
+                        .moveTo(fromFront)
+                        .lineTo(summit)
+                        .lineTo(fromRear)
+                        .close());
         film.stroke(
                 Film.Leaf.WEDGES,
                 marking.pen("plane", Part.RAMP),
-                new PathData().moveTo(fromFront).lineTo(summit).lineTo(fromRear));
+                new PathBuilder().moveTo(fromFront).lineTo(summit).lineTo(fromRear));
         film.disc(Film.Leaf.WEDGES, marking.pen("touch", Part.RAMP), summit, 0.22 * extent.em());
     }
 

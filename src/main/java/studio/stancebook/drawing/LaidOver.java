@@ -113,7 +113,7 @@ public final class LaidOver {
             draw(laid.get(i), film);
         }
         labels(format, extent, film);
-        return extent.sheet(film);
+        return extent.sheet(film, Format.WIDE);
     }
 
     private Extent extent(Format format) {
@@ -141,8 +141,8 @@ public final class LaidOver {
     }
 
     private static void draw(Laid one, Film film) {
-        PathData path = new PathData(1, one.placement);
-        new Silhouette(one.vehicle, 1, one.placement).pieces().forEach(piece -> path.append(piece.path()));
+        PathBuilder path = new PathBuilder(one.placement);
+        new Silhouette(one.vehicle, false, one.placement).pieces().forEach(piece -> path.append(piece.path()));
         film.stroke(Film.Leaf.BODY, one.pen, path.empty() ? box(one) : path);
         for (Axle axle : Axle.values()) {
             one.vehicle
@@ -156,11 +156,11 @@ public final class LaidOver {
     }
 
     /** Ends and roof in straight lines, for what has no landmark. */
-    private static PathData box(Laid one) {
+    private static PathBuilder box(Laid one) {
         Double height = one.vehicle.find(Reading.OVERALL_HEIGHT);
         double top = height == null ? one.vehicle.nominalDiameter() : height;
         double foot = 0.4 * one.vehicle.nominalDiameter();
-        return new PathData(1, one.placement)
+        return new PathBuilder(one.placement)
                 .moveTo(one.vehicle.frontEnd(), foot)
                 .upTo(top)
                 .lineTo(one.vehicle.rearEnd(), top)

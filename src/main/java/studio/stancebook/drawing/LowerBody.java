@@ -19,14 +19,12 @@ final class LowerBody {
     private final Silhouette silhouette;
     private final Film film;
     private final Marking marking;
-    private final int decimals;
 
-    LowerBody(Vehicle vehicle, Silhouette silhouette, Film film, Marking marking, int decimals) {
+    LowerBody(Vehicle vehicle, Silhouette silhouette, Film film, Marking marking) {
         this.vehicle = vehicle;
         this.silhouette = silhouette;
         this.film = film;
         this.marking = marking;
-        this.decimals = decimals;
     }
 
     /** A wheel opening: its circle and where its two legs meet the lower edge of the body. */
@@ -74,7 +72,7 @@ final class LowerBody {
         Tyre tyre = opening.tyre();
         Point frontStart = onCircle(opening, opening.frontLeg(), -1);
         Point rearEnd = onCircle(opening, opening.rearLeg(), 1);
-        PathData path = new PathData(decimals).moveTo(opening.frontLeg());
+        PathBuilder path = new PathBuilder().moveTo(opening.frontLeg());
         if (!frontStart.equals(opening.frontLeg())) {
             path.lineTo(frontStart);
         }
@@ -98,7 +96,7 @@ final class LowerBody {
     private void sill(Opening ahead, Opening behind, @Nullable Point rockerFront, @Nullable Point rockerRear) {
         Point from = ahead.rearLeg();
         Point to = behind.frontLeg();
-        PathData path = new PathData(decimals).moveTo(from);
+        PathBuilder path = new PathBuilder().moveTo(from);
         if (rockerFront != null && rockerFront.x() > from.x()) {
             path.lineTo(rockerFront);
         }
@@ -115,13 +113,13 @@ final class LowerBody {
         boolean tailKnown = vehicle.find(Reading.REAR_OVERHANG) != null || silhouette.outlined();
         String pen = silhouette.outlined() ? "tape" : "drawn-in";
         if (noseKnown && nose.x() < ahead.frontLeg().x()) {
-            film.stroke(Film.Leaf.BODY, pen, new PathData(decimals).moveTo(nose).lineTo(ahead.frontLeg()));
+            film.stroke(Film.Leaf.BODY, pen, new PathBuilder().moveTo(nose).lineTo(ahead.frontLeg()));
         }
         if (tailKnown && tail.x() > behind.rearLeg().x()) {
             film.stroke(
                     Film.Leaf.BODY,
                     pen,
-                    new PathData(decimals).moveTo(behind.rearLeg()).lineTo(tail));
+                    new PathBuilder().moveTo(behind.rearLeg()).lineTo(tail));
         }
     }
 
@@ -131,7 +129,7 @@ final class LowerBody {
         if (points.size() < 2) {
             return;
         }
-        PathData path = new PathData(decimals);
+        PathBuilder path = new PathBuilder();
         List<Point> thinned = Thinning.of(points, 2, 120);
         path.moveTo(thinned.get(0));
         thinned.subList(1, thinned.size()).forEach(path::lineTo);

@@ -13,9 +13,11 @@ import studio.stancebook.quantity.NumberText;
  * @param width mm
  * @param height mm
  * @param emMm height of its lettering, mm
+ * @param decimals how many its coordinates are written with
  * @param layers from back to front
  */
-public record Sheet(double left, double top, double width, double height, double emMm, List<Layer> layers) {
+public record Sheet(
+        double left, double top, double width, double height, double emMm, int decimals, List<Layer> layers) {
 
     public Sheet {
         layers = List.copyOf(layers);
@@ -34,7 +36,7 @@ public record Sheet(double left, double top, double width, double height, double
                 .filter(layer -> Arrays.stream(Overlay.values())
                         .allMatch(overlay -> shown.contains(overlay) || !overlay.has(layer)))
                 .toList();
-        return new Sheet(left, top, width, height, emMm, kept);
+        return new Sheet(left, top, width, height, emMm, decimals, kept);
     }
 
     /** The layers that can be switched and have something on them. */

@@ -1,16 +1,19 @@
 package studio.stancebook.drawing;
 
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.PathData;
 
 /** Writes the shapes of a sheet as SVG elements: coloured by the style sheet of a page, or each by its own pen. */
 final class SheetMarkup {
 
     private final Markup markup = new Markup();
     private final double em;
+    private final int decimals;
     private final boolean inked;
 
     private SheetMarkup(Sheet sheet, boolean inked) {
         this.em = sheet.emMm();
+        this.decimals = sheet.decimals();
         this.inked = inked;
         sheet.layers().forEach(this::layer);
     }
@@ -39,7 +42,9 @@ final class SheetMarkup {
     }
 
     private void stroke(Stroke stroke) {
-        shape("path", stroke.cls()).with("d", stroke.d()).empty();
+        shape("path", stroke.cls())
+                .with("d", PathData.of(stroke.path(), decimals))
+                .empty();
     }
 
     private void disc(Disc disc) {

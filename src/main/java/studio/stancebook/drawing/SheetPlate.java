@@ -46,8 +46,7 @@ public final class SheetPlate {
 
     private void add(Layer layer, List<Mark> marks) {
         layer.strokes()
-                .forEach(stroke ->
-                        marks.add(new Mark.Trace(Path.ofData(stroke.d()).placed(factor, dx, dy), ink(stroke.cls()))));
+                .forEach(stroke -> marks.add(new Mark.Trace(stroke.path().placed(factor, dx, dy), ink(stroke.cls()))));
         layer.discs()
                 .forEach(disc -> marks.add(new Mark.Trace(
                         Path.circle(disc.x(), disc.y(), disc.radius()).placed(factor, dx, dy), ink(disc.cls()))));

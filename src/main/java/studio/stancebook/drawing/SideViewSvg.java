@@ -56,6 +56,6 @@ public class SideViewSvg {
                 Phrases.of("drawing.caution"));
         List<Layer> layers = new ArrayList<>(sheet.layers());
         layers.add(new Layer("side-view__caution", List.of(), List.of(), List.of(words)));
-        return new Sheet(sheet.left(), sheet.top(), sheet.width(), sheet.height(), em, layers);
+        return new Sheet(sheet.left(), sheet.top(), sheet.width(), sheet.height(), em, sheet.decimals(), layers);
     }
 }

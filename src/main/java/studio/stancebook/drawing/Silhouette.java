@@ -19,21 +19,21 @@ final class Silhouette {
     private static final int MOST_OUTLINE_POINTS = 160;
 
     private final Vehicle vehicle;
-    private final int decimals;
+    private final boolean small;
     private final Placement placement;
 
-    Silhouette(Vehicle vehicle, int decimals) {
-        this(vehicle, decimals, Placement.AS_RECORDED);
+    Silhouette(Vehicle vehicle, boolean small) {
+        this(vehicle, small, Placement.AS_RECORDED);
     }
 
-    Silhouette(Vehicle vehicle, int decimals, Placement placement) {
+    Silhouette(Vehicle vehicle, boolean small, Placement placement) {
         this.vehicle = vehicle;
-        this.decimals = decimals;
+        this.small = small;
         this.placement = placement;
     }
 
-    private PathData path() {
-        return new PathData(decimals, placement);
+    private PathBuilder path() {
+        return new PathBuilder(placement);
     }
 
     /** Points along the recorded line, at most {@code stepMm} apart, for labels to keep clear of. */
@@ -52,7 +52,7 @@ final class Silhouette {
     }
 
     /** A piece of the line and the pen that it is drawn with. */
-    record Piece(String pen, Part part, PathData path) {}
+    record Piece(String pen, Part part, PathBuilder path) {}
 
     /** The line from front to rear; empty when there is too little to draw one. */
     List<Piece> pieces() {
@@ -75,7 +75,6 @@ final class Silhouette {
     }
 
     private Piece ofOutline(List<Point> outline) {
-        boolean small = decimals == 0;
         TakenOff line = new TakenOff(outline, small ? 6 : 1.2, small ? 40 : MOST_OUTLINE_POINTS);
         return new Piece("tape", Part.LENGTH, line.into(path()));
     }
@@ -126,7 +125,7 @@ final class Silhouette {
         return screen || backlight;
     }
 
-    private static Piece pieceBetween(Mark from, Mark to, PathData path) {
+    private static Piece pieceBetween(Mark from, Mark to, PathBuilder path) {
         int step = to.landmark.ordinal() - from.landmark.ordinal();
         boolean roof = from.landmark == Landmark.SCREEN_TOP && to.landmark == Landmark.BACKLIGHT_TOP;
         return new Piece(step == 1 || roof ? "tape" : "drawn-in", partOf(from.landmark), path);
@@ -189,7 +188,7 @@ final class Silhouette {
         Point foot = noseFoot();
         double chin = foot.z() + 0.45 * (lip.z() - foot.z());
         Point tip = new Point(front, Math.max(chin, foot.z() + 0.05 * d));
-        PathData path = path().moveTo(foot);
+        PathBuilder path = path().moveTo(foot);
         path.curveTo(
                 new Point(foot.x() - 0.7 * (foot.x() - front), foot.z() + 0.02 * d),
                 new Point(front, tip.z() - 0.45 * (tip.z() - foot.z())),
@@ -233,7 +232,7 @@ final class Silhouette {
         Point foot = tailFoot();
         Point tip = new Point(rear, foot.z() + 0.46 * (edge.z() - foot.z()));
         double drop = edge.z() - tip.z();
-        PathData path = path().moveTo(edge);
+        PathBuilder path = path().moveTo(edge);
         path.curveTo(
                 new Point(edge.x() + 0.45 * (rear - edge.x()), edge.z() - 0.35 * drop),
                 new Point(rear, tip.z() + 0.45 * drop),

@@ -68,13 +68,13 @@ final class SmoothLine {
     }
 
     /** Writes the line into {@code path}, beginning with a move to its first point. */
-    PathData into(PathData path) {
+    PathBuilder into(PathBuilder path) {
         path.moveTo(knots.get(0).at());
         return on(path);
     }
 
     /** Continues {@code path}, which stands at the first point. */
-    PathData on(PathData path) {
+    PathBuilder on(PathBuilder path) {
         for (int i = 0; i + 1 < knots.size(); i++) {
             piece(path, i);
         }
@@ -82,13 +82,13 @@ final class SmoothLine {
     }
 
     /** Writes the piece that begins at knot {@code i} alone, with the tangents that it has within the line. */
-    PathData piece(int i, PathData path) {
+    PathBuilder piece(int i, PathBuilder path) {
         path.moveTo(knots.get(i).at());
         piece(path, i);
         return path;
     }
 
-    private void piece(PathData path, int i) {
+    private void piece(PathBuilder path, int i) {
         Knot from = knots.get(i);
         Point to = knots.get(i + 1).at();
         if (from.straightAfter()) {
@@ -99,7 +99,7 @@ final class SmoothLine {
     }
 
     private static void curve(
-            PathData path, Point from, @Nullable Vector start, Point to, @Nullable Vector end, double share) {
+            PathBuilder path, Point from, @Nullable Vector start, Point to, @Nullable Vector end, double share) {
         Vector chord = Vector.between(from, to);
         double reach = chord.length() * share;
         Vector out = start == null ? chord.unit() : start;
@@ -109,7 +109,7 @@ final class SmoothLine {
         path.curveTo(out.times(first).from(from), in.times(-second).from(to), to);
     }
 
-    private void straight(PathData path, Point from, @Nullable Vector start, Point to, @Nullable Vector end) {
+    private void straight(PathBuilder path, Point from, @Nullable Vector start, Point to, @Nullable Vector end) {
         Vector along = Vector.between(from, to);
         Vector unit = along.unit();
         double first = start == null ? 0 : bent(along, start);

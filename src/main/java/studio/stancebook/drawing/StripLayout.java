@@ -3,6 +3,8 @@ package studio.stancebook.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.Path;
+import studio.stancebook.paper.Step;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
 
@@ -14,7 +16,15 @@ final class StripLayout {
 
     private static final int BINS = 100;
     private static final double PROFILE_PX = 18;
-    private static final double AXIS_PX = 34;
+    /** Where the ticks and the profile stand. */
+    static final double AXIS_PX = 34;
+
+    private static final double TICK_TOP_PX = 26;
+
+    /** Where the mark stands that has no value. */
+    private static final double BESIDE_THE_START = 24;
+
+    private static final Path NO_PATH = new Path(List.of());
 
     private final StripReading reading;
     private final StripScale scale;
@@ -33,31 +43,20 @@ final class StripLayout {
                 reading,
                 band(),
                 edges(),
-                dense || named ? "" : rug(),
+                dense || named ? NO_PATH : rug(),
                 named ? ticks() : List.of(),
-                dense ? density() : "",
-                median == null ? null : x(median),
+                dense ? density() : NO_PATH,
+                median == null ? null : scale.at(median),
                 value == null ? null : span(value - 2 * reading.uncertainty(), value + 2 * reading.uncertainty()),
                 tie(),
-                reading.earlier().stream().map(this::percent).toList(),
-                value == null ? "2.4" : percent(value),
+                reading.earlier().stream().map(scale::at).toList(),
+                value == null ? BESIDE_THE_START : scale.at(value),
                 beyond(),
                 words());
     }
 
-    private String x(double value) {
-        return NumberText.plain(scale.at(value), 1);
-    }
-
-    private String percent(double value) {
-        return NumberText.plain(scale.at(value) / 10, 2);
-    }
-
     private BandStrip.Span span(double from, double to) {
-        double left = scale.at(from);
-        double right = scale.at(to);
-        return new BandStrip.Span(
-                NumberText.plain(left, 1), NumberText.plain(Math.max(right - left, 0), 1), NumberText.plain(right, 1));
+        return new BandStrip.Span(scale.at(from), scale.at(to));
     }
 
     private BandStrip.@Nullable Span band() {
@@ -88,14 +87,15 @@ final class StripLayout {
         return present;
     }
 
-    private String rug() {
-        StringBuilder path = new StringBuilder();
+    private Path rug() {
+        List<Step> steps = new ArrayList<>();
         for (StripTick tick : reading.ticks()) {
             if (scale.shows(tick.value())) {
-                path.append('M').append(x(tick.value())).append(" 26V34");
+                steps.add(new Step.Move(scale.at(tick.value()), TICK_TOP_PX));
+                steps.add(new Step.Line(scale.at(tick.value()), AXIS_PX));
             }
         }
-        return path.toString();
+        return new Path(steps);
     }
 
     private List<BandStrip.PlacedTick> ticks() {
@@ -103,14 +103,14 @@ final class StripLayout {
         for (StripTick tick : reading.ticks()) {
             if (scale.shows(tick.value())) {
                 String name = tick.name() == null ? "" : Lettering.writable(tick.name()) + " ";
-                placed.add(new BandStrip.PlacedTick(x(tick.value()), name + text(tick.value()), tick.href()));
+                placed.add(new BandStrip.PlacedTick(scale.at(tick.value()), name + text(tick.value()), tick.href()));
             }
         }
         return placed;
     }
 
     /** A profile of how many lie in each hundredth of the strip, the fullest as high as it gets. */
-    private String density() {
+    private Path density() {
         int[] counts = new int[BINS];
         int most = 1;
         for (StripTick tick : reading.ticks()) {
@@ -119,12 +119,16 @@ final class StripLayout {
                 most = Math.max(most, ++counts[bin]);
             }
         }
-        StringBuilder path = new StringBuilder("M0 34");
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step.Move(0, AXIS_PX));
         for (int i = 0; i < BINS; i++) {
-            String top = NumberText.plain(AXIS_PX - PROFILE_PX * counts[i] / most, 1);
-            path.append('V').append(top).append('H').append((i + 1) * (int) StripScale.WIDTH / BINS);
+            double top = AXIS_PX - PROFILE_PX * counts[i] / most;
+            steps.add(new Step.Line(i * StripScale.WIDTH / BINS, top));
+            steps.add(new Step.Line((i + 1) * StripScale.WIDTH / BINS, top));
         }
-        return path.append("V34Z").toString();
+        steps.add(new Step.Line(StripScale.WIDTH, AXIS_PX));
+        steps.add(new Step.Close());
+        return new Path(steps);
     }
 
     private BandStrip.@Nullable Span tie() {
@@ -160,9 +164,9 @@ final class StripLayout {
         return new StripWords(
                 value == null ? "–" : text(value),
                 lower == null ? "" : text(lower),
-                lower == null ? "0" : percent(lower),
+                lower == null ? 0 : scale.at(lower),
                 upper == null ? "" : text(upper),
-                upper == null ? "100" : percent(upper),
+                upper == null ? StripScale.WIDTH : scale.at(upper),
                 value == null ? "" : spread(2 * reading.uncertainty()),
                 median == null ? "" : text(median),
                 description());

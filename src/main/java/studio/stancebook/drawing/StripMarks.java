@@ -60,7 +60,7 @@ public final class StripMarks {
         if (strip.whisker() != null) {
             line(x(strip.whisker().x()), middle, x(strip.whisker().end()), middle, Ink.line(colour, 0.3));
         }
-        strip.earlier().forEach(percent -> diamond(percent, 0.6, new Ink(Pen.SOFT, 0.15, List.of(), "#ffffff", 1)));
+        strip.earlier().forEach(place -> diamond(place, 0.6, new Ink(Pen.SOFT, 0.15, List.of(), "#ffffff", 1)));
         if (strip.reading().value() != null) {
             boolean hollow = strip.reading().verdict() == StripVerdict.TOO_CLOSE;
             diamond(strip.mark(), 1, new Ink(colour, 0.3, List.of(), hollow ? "#ffffff" : colour, 1));
@@ -78,17 +78,19 @@ public final class StripMarks {
     private void classTicks() {
         double foot = middle + HALF_BAR_MM + TICK_MM;
         strip.ticks().forEach(tick -> line(x(tick.x()), foot - TICK_MM, x(tick.x()), foot, Ink.line(Pen.SOFT, 0.12)));
-        String path = strip.rug().isEmpty() ? strip.density() : strip.rug();
-        if (!path.isEmpty()) {
+        profile(strip.density(), foot, Ink.wash(Pen.SOFT, 0.5));
+        profile(strip.rug(), foot, Ink.line(Pen.SOFT, 0.12));
+    }
+
+    private void profile(Path path, double foot, Ink ink) {
+        if (!path.empty()) {
             double factor = width / StripScale.WIDTH;
-            Path placed = Path.ofData(path).placed(factor, left, foot - 34 * factor);
-            marks.add(
-                    new Mark.Trace(placed, strip.rug().isEmpty() ? Ink.wash(Pen.SOFT, 0.5) : Ink.line(Pen.SOFT, 0.12)));
+            marks.add(new Mark.Trace(path.placed(factor, left, foot - StripLayout.AXIS_PX * factor), ink));
         }
     }
 
-    private void diamond(String percent, double share, Ink ink) {
-        double x = left + Double.parseDouble(percent) / 100 * width;
+    private void diamond(double place, double share, Ink ink) {
+        double x = x(place);
         double r = MARK_MM * share;
         marks.add(new Mark.Trace(
                 Path.through(
@@ -101,8 +103,8 @@ public final class StripMarks {
                 ink));
     }
 
-    private double x(String place) {
-        return left + Double.parseDouble(place) / StripScale.WIDTH * width;
+    private double x(double place) {
+        return left + place / StripScale.WIDTH * width;
     }
 
     private void line(double x1, double y1, double x2, double y2, Ink ink) {

@@ -2,6 +2,7 @@ package studio.stancebook.drawing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.PathData;
 import studio.stancebook.quantity.NumberText;
 
 /** Writes the picture of a band strip as an SVG element, which the style sheet of the page colours. */
@@ -51,10 +52,10 @@ final class StripMarkup {
         path("axis", "M0 34H1000");
         bar("band", strip.band());
         strip.edges().forEach(edge -> bar("edge", edge));
-        path("density", strip.density());
-        path("rug", strip.rug());
+        path("density", PathData.of(strip.density(), 1));
+        path("rug", PathData.of(strip.rug(), 1));
         if (strip.median() != null) {
-            path("median", "M" + strip.median() + " 12V34");
+            path("median", "M" + place(strip.median()) + " 12V34");
         }
         level("tie", strip.tie(), " 34H");
         level("whisker", strip.whisker(), " 20H");
@@ -77,21 +78,21 @@ final class StripMarkup {
                     .with("class", "band-strip__" + part)
                     .with("y", "12")
                     .with("height", "22")
-                    .with("x", span.x())
-                    .with("width", span.width())
+                    .with("x", place(span.x()))
+                    .with("width", place(span.width()))
                     .empty();
         }
     }
 
     private void level(String part, BandStrip.@Nullable Span span, String across) {
         if (span != null) {
-            path(part, "M" + span.x() + across + span.end());
+            path(part, "M" + place(span.x()) + across + place(span.end()));
         }
     }
 
     /** A tick with its name, which leads to the benchmark where there is an address. */
     private void tick(BandStrip.PlacedTick tick) {
-        String data = "M" + tick.x() + " 24V34";
+        String data = "M" + place(tick.x()) + " 24V34";
         if (tick.href() == null) {
             markup.element("path")
                     .with("class", "band-strip__tick")
@@ -113,7 +114,7 @@ final class StripMarkup {
 
     /** The older, the fainter. */
     private void earlier() {
-        List<String> places = strip.earlier();
+        List<Double> places = strip.earlier();
         for (int i = 0; i < places.size(); i++) {
             markup.element("circle")
                     .with("class", "band-strip__earlier")
@@ -121,7 +122,7 @@ final class StripMarkup {
                     .with("opacity", NumberText.fixed(Math.pow(FADING, places.size() - 1 - i), 2))
                     .with("cy", "20")
                     .with("r", "3.5")
-                    .with("cx", places.get(i) + "%")
+                    .with("cx", percent(places.get(i)))
                     .empty();
         }
     }
@@ -133,7 +134,7 @@ final class StripMarkup {
                 .with("overflow", "visible")
                 .with("width", "1")
                 .with("height", "1")
-                .with("x", strip.mark() + "%")
+                .with("x", percent(strip.mark()))
                 .holding();
         path("shape", strip.markShape());
         path("hatch", strip.markHatch());
@@ -155,8 +156,8 @@ final class StripMarkup {
 
     private void edgeWords() {
         StripWords words = strip.words();
-        word(words.lowerAt() + "%", "45", "end", words.lower());
-        word(words.upperAt() + "%", "45", "start", words.upper());
+        word(percent(words.lowerAt()), "45", "end", words.lower());
+        word(percent(words.upperAt()), "45", "start", words.upper());
     }
 
     private void word(String x, String y, String anchor, String text) {
@@ -168,5 +169,14 @@ final class StripMarkup {
                     .with("y", y)
                     .words("text", text);
         }
+    }
+
+    private static String place(double x) {
+        return NumberText.plain(x, 1);
+    }
+
+    /** Of the width of the strip on the page. */
+    private static String percent(double x) {
+        return NumberText.plain(x / StripScale.WIDTH * 100, 2) + "%";
     }
 }

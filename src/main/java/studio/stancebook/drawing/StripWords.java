@@ -5,9 +5,9 @@ package studio.stancebook.drawing;
  *
  * @param value with its unit; a dash where there is none
  * @param lower the figure at the lower edge; empty when open
- * @param lowerAt where it ends, as a percentage
+ * @param lowerAt x of its end, from 0 to 1000
  * @param upper the figure at the upper edge; empty when open
- * @param upperAt where it begins, as a percentage
+ * @param upperAt x of its beginning, from 0 to 1000
  * @param spread two standard uncertainties; empty without a value
  * @param median of the class; empty where there is none
  * @param description everything in one sentence, for those who do not see it
@@ -15,9 +15,9 @@ package studio.stancebook.drawing;
 public record StripWords(
         String value,
         String lower,
-        String lowerAt,
+        double lowerAt,
         String upper,
-        String upperAt,
+        double upperAt,
         String spread,
         String median,
         String description) {}

@@ -1,9 +1,11 @@
 package studio.stancebook.drawing;
 
+import studio.stancebook.paper.Path;
+
 /**
- * A path.
+ * A line.
  *
  * @param cls its classes, the first of which names the pen, such as {@code tape} or {@code tape out}
- * @param d path data in mm
+ * @param path in mm, y downwards
  */
-public record Stroke(String cls, String d) {}
+public record Stroke(String cls, Path path) {}

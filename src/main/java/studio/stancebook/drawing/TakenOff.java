@@ -38,7 +38,7 @@ final class TakenOff {
     }
 
     /** Writes the line into {@code path}; nothing when all its points are one. */
-    PathData into(PathData path) {
+    PathBuilder into(PathBuilder path) {
         if (points.size() < 2) {
             return path;
         }
@@ -47,7 +47,7 @@ final class TakenOff {
         return share < FEWEST_A_RUN ? zigzag(path) : smooth(path, runs, share);
     }
 
-    private PathData smooth(PathData path, List<List<Point>> runs, int share) {
+    private PathBuilder smooth(PathBuilder path, List<List<Point>> runs, int share) {
         SmoothLine line = new SmoothLine(SURE_CORNER_DEG);
         for (List<Point> run : runs) {
             List<Point> thinned = Thinning.of(run, toleranceMm, share);
@@ -59,7 +59,7 @@ final class TakenOff {
     }
 
     /** More corners than a drawing has: straight lines, as many as there is room for. */
-    private PathData zigzag(PathData path) {
+    private PathBuilder zigzag(PathBuilder path) {
         List<Point> thinned = Thinning.of(points, toleranceMm, most);
         path.moveTo(thinned.get(0));
         thinned.subList(1, thinned.size()).forEach(path::lineTo);

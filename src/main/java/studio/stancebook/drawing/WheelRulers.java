@@ -48,10 +48,10 @@ final class WheelRulers {
     }
 
     /** The lower part of a circle that stands on {@code foot}, {@code rise} high. */
-    private PathData cutOff(double x, double foot, double rise) {
+    private PathBuilder cutOff(double x, double foot, double rise) {
         double radius = diameter / 2;
         double half = Math.sqrt(Math.max(0, radius * radius - (radius - rise) * (radius - rise)));
-        return new PathData()
+        return new PathBuilder()
                 .moveTo(x - half, foot + rise)
                 .arcTo(radius, rise > radius, false, new Point(x + half, foot + rise));
     }

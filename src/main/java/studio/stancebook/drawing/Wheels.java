@@ -11,13 +11,11 @@ final class Wheels {
     private final Vehicle vehicle;
     private final Film film;
     private final Marking marking;
-    private final int decimals;
 
-    Wheels(Vehicle vehicle, Film film, Marking marking, int decimals) {
+    Wheels(Vehicle vehicle, Film film, Marking marking) {
         this.vehicle = vehicle;
         this.film = film;
         this.marking = marking;
-        this.decimals = decimals;
     }
 
     void draw(boolean spoked) {
@@ -44,16 +42,16 @@ final class Wheels {
     }
 
     /** A loaded tyre: its free circle cut off by the ground. */
-    private PathData flattened(Tyre tyre) {
+    private PathBuilder flattened(Tyre tyre) {
         double half = tyre.halfContact();
-        return new PathData(decimals)
+        return new PathBuilder()
                 .moveTo(tyre.x() - half, 0)
                 .arcTo(tyre.radius(), true, true, new Point(tyre.x() + half, 0))
                 .close();
     }
 
-    private PathData spokes(Tyre tyre, double rim) {
-        PathData path = new PathData();
+    private PathBuilder spokes(Tyre tyre, double rim) {
+        PathBuilder path = new PathBuilder();
         for (int i = 0; i < SPOKES; i++) {
             double angle = 90 + 360.0 * i / SPOKES;
             for (int side = -1; side <= 1; side += 2) {

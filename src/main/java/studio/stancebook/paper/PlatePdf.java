@@ -106,7 +106,7 @@ public final class PlatePdf {
             content.setLineWidth((float) ink.widthMm());
             content.setLineDashPattern(dashes(ink), 0);
         }
-        for (Step step : trace.path().steps()) {
+        for (Step step : trace.path().curved().steps()) {
             add(step);
         }
         paint(ink);

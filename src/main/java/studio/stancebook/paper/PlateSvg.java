@@ -94,7 +94,7 @@ public final class PlateSvg {
                 attribute("fill-opacity", number(ink.fillOpacity()));
             }
         }
-        attribute("d", data(trace.path()));
+        attribute("d", PathData.of(trace.path(), DECIMALS));
     }
 
     private static String dashes(List<Double> lengths) {
@@ -121,33 +121,6 @@ public final class PlateSvg {
 
     private void attribute(String name, String value) throws XMLStreamException {
         xml.writeAttribute(name, value);
-    }
-
-    private static String data(Path path) {
-        StringBuilder d = new StringBuilder();
-        path.steps().forEach(step -> add(d, step));
-        return d.toString();
-    }
-
-    private static void add(StringBuilder d, Step step) {
-        if (step instanceof Step.Move move) {
-            add(d, 'M', move.x(), move.y());
-        } else if (step instanceof Step.Line line) {
-            add(d, 'L', line.x(), line.y());
-        } else if (step instanceof Step.Curve c) {
-            add(d, 'C', c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
-        } else {
-            d.append('Z');
-        }
-    }
-
-    private static void add(StringBuilder d, char command, double... numbers) {
-        char before = command;
-        d.append(command);
-        for (double one : numbers) {
-            d.append(before == command ? "" : " ").append(number(one));
-            before = ' ';
-        }
     }
 
     private static String number(double value) {

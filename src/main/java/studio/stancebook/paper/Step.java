@@ -12,6 +12,15 @@ public sealed interface Step {
     /** Along a cubic Bézier curve with two control points. */
     record Curve(double x1, double y1, double x2, double y2, double x, double y) implements Step {}
 
+    /**
+     * Along an arc of a circle.
+     *
+     * @param radius of the circle; where it is too small to reach the end, half the way there
+     * @param large whether it is the longer of the two arcs
+     * @param clockwise as seen on the paper
+     */
+    record Arc(double radius, boolean large, boolean clockwise, double x, double y) implements Step {}
+
     /** Back to where it last began. */
     record Close() implements Step {}
 
@@ -31,6 +40,9 @@ public sealed interface Step {
                     c.y2 * factor + dy,
                     c.x * factor + dx,
                     c.y * factor + dy);
+        }
+        if (this instanceof Arc arc) {
+            return new Arc(arc.radius * factor, arc.large, arc.clockwise, arc.x * factor + dx, arc.y * factor + dy);
         }
         return this;
     }

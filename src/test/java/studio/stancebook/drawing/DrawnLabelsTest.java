@@ -35,10 +35,9 @@ import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.LetterWidths;
-import studio.stancebook.paper.Path;
+import studio.stancebook.paper.PathReader;
 import studio.stancebook.paper.Plate;
 import studio.stancebook.paper.PlatePdf;
-import studio.stancebook.paper.Step;
 
 /**
  * What is written, read back from the markup and from PDF: no words lie over others, and names and codes of dimensions lie
@@ -227,18 +226,7 @@ class DrawnLabelsTest {
     }
 
     private static List<double[]> segments(String d) {
-        Path2D path = new Path2D.Double();
-        for (Step step : Path.ofData(d).steps()) {
-            if (step instanceof Step.Move move) {
-                path.moveTo(move.x(), move.y());
-            } else if (step instanceof Step.Line line) {
-                path.lineTo(line.x(), line.y());
-            } else if (step instanceof Step.Curve c) {
-                path.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
-            } else {
-                path.closePath();
-            }
-        }
+        Path2D path = PathReader.shape(d);
         List<double[]> segments = new ArrayList<>();
         double[] at = new double[6];
         double x = 0;

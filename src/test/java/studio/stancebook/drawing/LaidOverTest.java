@@ -16,6 +16,8 @@ import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.paper.Path;
+import studio.stancebook.paper.Step;
 
 /** What is drawn of several vehicles is where their dimension sets say, read back from the coordinates of the sheet. */
 class LaidOverTest {
@@ -26,7 +28,7 @@ class LaidOverTest {
     private static final Ghost SECOND = new Ghost("Birch", second());
 
     /** Coordinates are written to a tenth of a millimetre. */
-    private static final double WRITTEN = 0.051;
+    private static final double NEAR_MM = 1e-6;
 
     private static DimensionSet second() {
         return DimensionSet.builder()
@@ -61,27 +63,29 @@ class LaidOverTest {
                 .toList();
     }
 
-    private static String body(Sheet sheet, String pen) {
+    private static Path body(Sheet sheet, String pen) {
         return sheet.layers().stream()
                 .filter(layer -> layer.cls().equals("side-view__body"))
                 .flatMap(layer -> layer.strokes().stream())
                 .filter(stroke -> stroke.cls().equals(pen))
-                .map(Stroke::d)
+                .map(Stroke::path)
                 .findFirst()
                 .orElseThrow();
     }
 
-    /** Whether a path goes through a point to within what is written. */
-    private static boolean passes(String path, Point at) {
-        String[] numbers =
-                path.replaceAll("[A-Za-z]", " ").replace("-", " -").strip().split("\\s+");
-        for (int i = 0; i + 1 < numbers.length; i++) {
-            if (Math.abs(Double.parseDouble(numbers[i]) - at.x()) < WRITTEN
-                    && Math.abs(Double.parseDouble(numbers[i + 1]) + at.z()) < WRITTEN) {
-                return true;
+    /** Whether one of the ends of a path's steps is this point. */
+    private static boolean passes(Path path, Point at) {
+        return path.steps().stream().anyMatch(step -> {
+            if (step instanceof Step.Curve curve) {
+                return isAt(curve.x(), curve.y(), at);
             }
-        }
-        return false;
+            return step instanceof Step.Line line && isAt(line.x(), line.y(), at)
+                    || step instanceof Step.Move move && isAt(move.x(), move.y(), at);
+        });
+    }
+
+    private static boolean isAt(double x, double y, Point at) {
+        return Math.abs(x - at.x()) < NEAR_MM && Math.abs(y + at.z()) < NEAR_MM;
     }
 
     @ParameterizedTest

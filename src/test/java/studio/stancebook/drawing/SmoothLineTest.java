@@ -5,36 +5,30 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.paper.Path;
+import studio.stancebook.paper.Step;
 
 class SmoothLineTest {
 
-    private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
-    private static final Pattern COMMAND = Pattern.compile("([MLC])([^A-Z]*)");
-
     /** The points of a path, curves in 40 steps, z upwards. */
-    private static List<Point> walked(String path) {
+    private static List<Point> walked(Path path) {
         List<Point> points = new ArrayList<>();
-        Matcher command = COMMAND.matcher(path);
-        while (command.find()) {
-            List<Double> numbers = NUMBER.matcher(command.group(2))
-                    .results()
-                    .map(result -> Double.valueOf(result.group()))
-                    .toList();
-            if (command.group(1).equals("C")) {
+        for (Step step : path.steps()) {
+            if (step instanceof Step.Curve curve) {
                 Point from = points.get(points.size() - 1);
                 for (int i = 1; i <= 40; i++) {
                     points.add(new Point(
-                            bezier(from.x(), numbers.get(0), numbers.get(2), numbers.get(4), i / 40.0),
-                            bezier(from.z(), -numbers.get(1), -numbers.get(3), -numbers.get(5), i / 40.0)));
+                            bezier(from.x(), curve.x1(), curve.x2(), curve.x(), i / 40.0),
+                            bezier(from.z(), -curve.y1(), -curve.y2(), -curve.y(), i / 40.0)));
                 }
-            } else {
-                points.add(new Point(numbers.get(0), -numbers.get(1)));
+            } else if (step instanceof Step.Line line) {
+                points.add(new Point(line.x(), -line.y()));
+            } else if (step instanceof Step.Move move) {
+                points.add(new Point(move.x(), -move.y()));
             }
         }
         return points;
@@ -57,7 +51,7 @@ class SmoothLineTest {
             knots.add(knot);
             line.through(knot);
         }
-        for (Point point : walked(line.into(new PathData(3)).toString())) {
+        for (Point point : walked(line.into(new PathBuilder()).path())) {
             int i = 1;
             while (i < knots.size() - 1 && knots.get(i).x() < point.x()) {
                 i++;
@@ -70,28 +64,30 @@ class SmoothLineTest {
 
     @Test
     void roofIsHighestAtItsApex() {
-        String path = new SmoothLine()
+        Path path = new SmoothLine()
                 .straightFrom(new Point(430, 1190))
                 .through(new Point(905, 1742))
                 .through(new Point(1700, 1846))
                 .straightFrom(new Point(3290, 1780))
                 .through(new Point(3500, 1240))
-                .into(new PathData(3))
-                .toString();
+                .into(new PathBuilder())
+                .path();
 
-        assertTrue(walked(path).stream().allMatch(point -> point.z() <= 1846.001), path);
+        assertTrue(walked(path).stream().allMatch(point -> point.z() <= 1846.001), path.toString());
     }
 
     @Test
     void passesThroughEveryPoint() {
-        String path = new SmoothLine()
+        Path path = new SmoothLine()
                 .through(new Point(0, 0))
                 .through(new Point(100, 50))
                 .corner(new Point(200, 40))
                 .through(new Point(300, 300))
-                .into(new PathData())
-                .toString();
+                .into(new PathBuilder())
+                .path();
 
-        assertTrue(path.contains("100-50") && path.contains("200-40") && path.endsWith("300-300"), path);
+        assertTrue(
+                walked(path).containsAll(List.of(new Point(100, 50), new Point(200, 40), new Point(300, 300))),
+                path.toString());
     }
 }

@@ -68,7 +68,7 @@ class PlateFilesTest {
         assertThat(document.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 210 148");
         assertThat(document.getElementsByTagName("title").item(0).getTextContent())
                 .isEqualTo("Größe <5 &  \"Žluťoučký\" 車");
-        assertThat(svg).contains("d=\"M20 20L120.5 20L120.5 120.5L20 120.5Z\"", "stroke-dasharray=\"3.5 1.25\"");
+        assertThat(svg).contains("d=\"M20 20H120.5V120.5H20Z\"", "stroke-dasharray=\"3.5 1.25\"");
     }
 
     @Test

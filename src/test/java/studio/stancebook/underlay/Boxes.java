@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
@@ -19,6 +17,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import studio.stancebook.paper.PathReader;
 
 /** The bounds of every path of a file, in mm from the upper left corner of the paper. */
 final class Boxes {
@@ -50,28 +49,10 @@ final class Boxes {
         List<Rectangle2D> boxes = new ArrayList<>();
         NodeList paths = root.getElementsByTagName("path");
         for (int i = 0; i < paths.getLength(); i++) {
-            boxes.add(boundsOf(((Element) paths.item(i)).getAttribute("d")));
+            boxes.add(PathReader.shape(((Element) paths.item(i)).getAttribute("d"))
+                    .getBounds2D());
         }
         return boxes;
-    }
-
-    private static Rectangle2D boundsOf(String d) {
-        Path2D path = new Path2D.Double();
-        Matcher commands = Pattern.compile("([MLCZ])([^MLCZ]*)").matcher(d);
-        while (commands.find()) {
-            String[] text = commands.group(2).strip().split("[ ,]+");
-            double[] n = new double[text[0].isEmpty() ? 0 : text.length];
-            for (int i = 0; i < n.length; i++) {
-                n[i] = Double.parseDouble(text[i]);
-            }
-            switch (commands.group(1)) {
-                case "M" -> path.moveTo(n[0], n[1]);
-                case "L" -> path.lineTo(n[0], n[1]);
-                case "C" -> path.curveTo(n[0], n[1], n[2], n[3], n[4], n[5]);
-                default -> path.closePath();
-            }
-        }
-        return path.getBounds2D();
     }
 
     private static final class Reader extends PDFGraphicsStreamEngine {

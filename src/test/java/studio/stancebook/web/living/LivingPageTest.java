@@ -105,7 +105,7 @@ class LivingPageTest {
         }
         assertTrue(there.size() > 40, "fragments are looked for in the wrong way");
         // It has no look of its own: it puts in what another template made.
-        there.remove("fragments/print :: print");
+        there.remove("fragments/cached :: cached");
         there.removeAll(shown);
         assertEquals(Set.of(), there, "put them on the living page, in every state they can have");
     }

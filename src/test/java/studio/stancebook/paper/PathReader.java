@@ -1,12 +1,13 @@
 package studio.stancebook.paper;
 
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads SVG path data as our drawings write it. */
-final class PathReader {
+/** Reads SVG path data as our drawings write it: M, L, H, V, C, A (circles only) and Z in capitals, each written out. */
+public final class PathReader {
 
     private static final Pattern TOKEN = Pattern.compile("[A-Za-z]|-?\\d+(?:\\.\\d+)?");
 
@@ -15,11 +16,37 @@ final class PathReader {
     private double x;
     private double y;
 
-    PathReader(String d) {
+    private PathReader(String d) {
         this.tokens = TOKEN.matcher(d);
     }
 
-    Path path() {
+    /** The shape that {@code d} describes. */
+    public static Path2D shape(String d) {
+        Path2D shape = new Path2D.Double();
+        for (Step step : curved(d).steps()) {
+            if (step instanceof Step.Move move) {
+                shape.moveTo(move.x(), move.y());
+            } else if (step instanceof Step.Line line) {
+                shape.lineTo(line.x(), line.y());
+            } else if (step instanceof Step.Curve c) {
+                shape.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
+            } else {
+                shape.closePath();
+            }
+        }
+        return shape;
+    }
+
+    /** The path that {@code d} describes, its arcs as curves. */
+    static Path curved(String d) {
+        return of(d).curved();
+    }
+
+    static Path of(String d) {
+        return new PathReader(d).path();
+    }
+
+    private Path path() {
         while (tokens.find()) {
             command(tokens.group());
         }
@@ -68,35 +95,14 @@ final class PathReader {
         steps.add(new Step.Curve(x1, y1, x2, y2, x, y));
     }
 
-    /** From end points to a centre, as appendix B.2.4 of SVG 2 has it, for a circle. */
     private void arc() {
-        double given = number();
+        double radius = number();
         number();
         number();
         boolean large = number() != 0;
-        boolean sweep = number() != 0;
-        double endX = number();
-        double endY = number();
-        double halfX = (x - endX) / 2;
-        double halfY = (y - endY) / 2;
-        double half = Math.hypot(halfX, halfY);
-        if (half > 0) {
-            double radius = Math.max(given, half);
-            double off = (large == sweep ? -1 : 1) * Math.sqrt(radius * radius - half * half) / half;
-            around((x + endX) / 2 + off * halfY, (y + endY) / 2 - off * halfX, radius, sweep, endX, endY);
-        }
-        x = endX;
-        y = endY;
-    }
-
-    private void around(double cx, double cy, double radius, boolean sweep, double endX, double endY) {
-        double from = Math.atan2(y - cy, x - cx);
-        double turn = Math.atan2(endY - cy, endX - cx) - from;
-        if (sweep && turn < 0) {
-            turn += 2 * Math.PI;
-        } else if (!sweep && turn > 0) {
-            turn -= 2 * Math.PI;
-        }
-        Path.arc(steps, cx, cy, radius, from, turn);
+        boolean clockwise = number() != 0;
+        x = number();
+        y = number();
+        steps.add(new Step.Arc(radius, large, clockwise, x, y));
     }
 }
