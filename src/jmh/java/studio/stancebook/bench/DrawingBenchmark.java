@@ -21,12 +21,12 @@ import org.thymeleaf.spring6.SpringTemplateEngine;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import org.thymeleaf.templateresolver.StringTemplateResolver;
 import studio.stancebook.dimension.DimensionSet;
-import studio.stancebook.drawing.BandStrip;
-import studio.stancebook.drawing.DrawingDialect;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
-import studio.stancebook.drawing.StripReading;
-import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.drawing.strip.BandStrip;
+import studio.stancebook.drawing.rendering.DrawingDialect;
+import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.drawing.sideview.SideViewOptions;
+import studio.stancebook.drawing.strip.StripReading;
+import studio.stancebook.drawing.strip.StripVerdict;
 
 /** Drawings as pages get them: geometry, label placing and the template. */
 @State(Scope.Benchmark)

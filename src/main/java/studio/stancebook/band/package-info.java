@@ -18,7 +18,7 @@
             "measure",
             "catalogue",
             "account",
-            "drawing"
+            "drawing :: strip"
         })
 package studio.stancebook.band;
 

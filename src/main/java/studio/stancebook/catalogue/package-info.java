@@ -17,7 +17,8 @@
             "dimension",
             "dimension :: form",
             "measure",
-            "drawing",
+            "drawing :: rendering",
+            "drawing :: side-view",
             "account"
         })
 package studio.stancebook.catalogue;

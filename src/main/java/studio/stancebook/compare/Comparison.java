@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.dimension.Readings;
 import studio.stancebook.dimension.Scale;
-import studio.stancebook.drawing.Alignment;
-import studio.stancebook.drawing.Ghost;
-import studio.stancebook.drawing.LaidOver;
-import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.sideview.Alignment;
+import studio.stancebook.drawing.sideview.Ghost;
+import studio.stancebook.drawing.sideview.OverlayDrawing;
+import studio.stancebook.drawing.sideview.SideView;
 
 /**
  * Two to six laid over each other, as far as what is recorded of them allows; what had to be done otherwise than asked is in
@@ -64,7 +64,7 @@ public record Comparison(@Nullable SideView drawing, Alignment alignment, boolea
         }
         List<Ghost> vehicles =
                 all.stream().map(one -> new Ghost(one.name(), one.dimensions())).toList();
-        return new Comparison(LaidOver.of(title, vehicles, alignment, inWheels), alignment, inWheels, notes);
+        return new Comparison(OverlayDrawing.of(title, vehicles, alignment, inWheels), alignment, inWheels, notes);
     }
 
     private static Alignment possible(Alignment wanted, List<Compared> all, List<Note> notes) {

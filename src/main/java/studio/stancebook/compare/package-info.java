@@ -20,7 +20,8 @@
             "band",
             "proposal",
             "account",
-            "drawing"
+            "drawing :: rendering",
+            "drawing :: side-view"
         })
 package studio.stancebook.compare;
 

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param cls the class of the group
  */
-public record Layer(String cls, List<Stroke> strokes, List<Disc> discs, List<Words> words) {
+public record Layer(String cls, List<Stroke> strokes, List<Disc> discs, List<TextLine> words) {
 
     public Layer {
         strokes = List.copyOf(strokes);
@@ -15,7 +15,7 @@ public record Layer(String cls, List<Stroke> strokes, List<Disc> discs, List<Wor
         words = List.copyOf(words);
     }
 
-    boolean empty() {
+    public boolean empty() {
         return strokes.isEmpty() && discs.isEmpty() && words.isEmpty();
     }
 }

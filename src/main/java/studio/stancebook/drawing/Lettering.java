@@ -7,7 +7,7 @@ import java.util.List;
  * Places words so that none lies over another. Widths are those of the page's own face in its strong weight or of a bold
  * Helvetica, whichever is greater, as a browser measures them; letters outside ASCII are taken as wide, ideographs as 1 em.
  */
-final class Lettering {
+public final class Lettering {
 
     /** Advance widths of the characters from space to tilde, in thousandths of an em. */
     private static final int[] ADVANCES = {
@@ -25,19 +25,19 @@ final class Lettering {
     private final double em;
     private final List<Box> taken = new ArrayList<>();
 
-    Lettering(double emMm) {
+    public Lettering(double emMm) {
         this.em = emMm;
     }
 
     /** A rectangle, mm, y downwards. */
-    record Box(double left, double top, double right, double bottom) {
-        boolean meets(Box other) {
+    public record Box(double left, double top, double right, double bottom) {
+        public boolean meets(Box other) {
             return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
         }
     }
 
     /** The text without characters that XML 1.0 does not allow. */
-    static String writable(String text) {
+    public static String writable(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.codePoints().filter(Lettering::allowed).forEach(kept::appendCodePoint);
         return kept.toString();
@@ -49,12 +49,12 @@ final class Lettering {
     }
 
     /** A number as people read it: with a minus sign instead of the hyphen that machines read. */
-    static String read(String number) {
+    public static String read(String number) {
         return number.replace('-', MINUS);
     }
 
     /** Estimated width in em. */
-    static double widthEm(String text) {
+    public static double widthEm(String text) {
         return text.codePoints().mapToDouble(Lettering::advance).sum();
     }
 
@@ -71,12 +71,12 @@ final class Lettering {
         return c >= 0x1100 || c == '…' ? 1.02 : 0.9;
     }
 
-    double widthOf(String text) {
+    public double widthOf(String text) {
         return widthEm(text) * em;
     }
 
     /** The box of words set at the full size of the sheet. */
-    Box boxOf(Words words) {
+    public Box boxOf(TextLine words) {
         double width = widthOf(words.text());
         double left = switch (words.anchor()) {
             case "start" -> words.x();
@@ -86,13 +86,13 @@ final class Lettering {
         return new Box(left, words.y() - ASCENT * em, left + width, words.y() + DESCENT * em);
     }
 
-    boolean free(Words words) {
+    boolean free(TextLine words) {
         Box box = boxOf(words);
         return taken.stream().noneMatch(box::meets);
     }
 
     /** Takes the place of these words; false, and nothing taken, where others are already. */
-    boolean take(Words words) {
+    public boolean take(TextLine words) {
         boolean free = free(words);
         if (free) {
             taken.add(boxOf(words));
@@ -101,7 +101,7 @@ final class Lettering {
     }
 
     /** At most that many characters, the last one then an ellipsis. */
-    static String shortened(String text, int most) {
+    public static String shortened(String text, int most) {
         String stripped = text.strip();
         int length = stripped.codePointCount(0, stripped.length());
         return length <= most

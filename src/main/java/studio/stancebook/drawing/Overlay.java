@@ -37,7 +37,7 @@ public enum Overlay {
     }
 
     /** The class of the group of its words. */
-    String wordsCls() {
+    public String wordsCls() {
         return "side-view__words side-view__overlay-words--" + cls;
     }
 

@@ -24,7 +24,7 @@ public record Sheet(
     }
 
     /** True when a line of this pen is on the sheet. */
-    boolean has(String pen) {
+    public boolean has(String pen) {
         return layers.stream()
                 .flatMap(layer -> layer.strokes().stream())
                 .anyMatch(stroke -> stroke.cls().split(" ", -1)[0].equals(pen));

@@ -2,7 +2,7 @@ package studio.stancebook.paper;
 
 import org.jspecify.annotations.Nullable;
 
-/** Something on a plate. */
+/** Something on a page. */
 public sealed interface Mark {
 
     /** A path in an ink. */

@@ -23,16 +23,16 @@ final class Metadata {
         this.xml = xml;
     }
 
-    static PDMetadata of(Plate plate, PDDocument document) throws IOException {
-        byte[] packet = packet(plate).getBytes(StandardCharsets.UTF_8);
+    static PDMetadata of(VectorPage page, PDDocument document) throws IOException {
+        byte[] packet = packet(page).getBytes(StandardCharsets.UTF_8);
         return new PDMetadata(document, new ByteArrayInputStream(packet));
     }
 
-    private static String packet(Plate plate) {
+    private static String packet(VectorPage page) {
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(text);
-            new Metadata(xml).write(plate);
+            new Metadata(xml).write(page);
             xml.close();
         } catch (XMLStreamException impossible) {
             throw new IllegalStateException("A string cannot be written to", impossible);
@@ -40,7 +40,7 @@ final class Metadata {
         return text.toString();
     }
 
-    private void write(Plate plate) throws XMLStreamException {
+    private void write(VectorPage page) throws XMLStreamException {
         xml.writeProcessingInstruction("xpacket", "begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"");
         xml.writeStartElement("x", "xmpmeta", "adobe:ns:meta/");
         xml.writeNamespace("x", "adobe:ns:meta/");
@@ -50,8 +50,8 @@ final class Metadata {
         xml.writeNamespace("dc", DUBLIN_CORE);
         xml.writeNamespace("pdfuaid", UNIVERSAL_ACCESS);
         xml.writeAttribute("rdf", RDF, "about", "");
-        words("title", plate.title());
-        words("description", plate.description());
+        words("title", page.title());
+        words("description", page.description());
         xml.writeStartElement("pdfuaid", "part", UNIVERSAL_ACCESS);
         xml.writeCharacters("1");
         xml.writeEndElement();

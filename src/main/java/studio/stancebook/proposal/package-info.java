@@ -21,6 +21,9 @@
             "band",
             "account",
             "drawing",
+            "drawing :: rendering",
+            "drawing :: side-view",
+            "drawing :: strip",
             "paper"
         })
 package studio.stancebook.proposal;

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.paper.Group;
-import studio.stancebook.paper.Plate;
+import studio.stancebook.paper.VectorPage;
 import studio.stancebook.quantity.NumberText;
 
 /** Construction sheets to draw over, true to scale. */
@@ -28,9 +28,9 @@ public class Underlays {
      *
      * @param framework what it is drawn from
      * @param denominator of its scale
-     * @param plate as it is printed
+     * @param page as it is printed
      */
-    public record Underlay(Framework framework, int denominator, Plate plate) {}
+    public record Underlay(Framework framework, int denominator, VectorPage page) {}
 
     /**
      * Draws a sheet.
@@ -41,17 +41,17 @@ public class Underlays {
     public Underlay draw(UnderlayOrder order, SignedIn who) {
         Framework framework = frameworks.of(order, who);
         Layout layout = Layout.of(framework, order.paper(), order.denominator());
-        return new Underlay(framework, layout.denominator(), plate(framework, layout, LocalDate.now(clock)));
+        return new Underlay(framework, layout.denominator(), page(framework, layout, LocalDate.now(clock)));
     }
 
-    static Plate plate(Framework framework, Layout layout, LocalDate date) {
+    static VectorPage page(Framework framework, Layout layout, LocalDate date) {
         Canvas canvas = new Canvas(layout);
         new Construction(framework, layout, canvas).draw();
         String description = description(framework, layout);
         List<Group> groups = new ArrayList<>();
         groups.add(new Group("construction", Group.Role.FIGURE, description, canvas.marks()));
         groups.addAll(new Table(framework, layout, date).groups());
-        return new Plate(
+        return new VectorPage(
                 "Underlay: " + framework.title() + ", 1:" + layout.denominator(),
                 description,
                 layout.paper().widthMm(),

@@ -10,6 +10,8 @@
             "dimension",
             "dimension :: form",
             "drawing",
+            "drawing :: side-view",
+            "drawing :: strip",
             "catalogue",
             "proposal"
         })

@@ -15,10 +15,10 @@ class FaceTest {
     @Test
     void picturesAreLetteredInTheFaceOfThePdf() throws Exception {
         Mark.Writing dash = new Mark.Writing(10, 30, Anchor.START, 40, false, "#000000", null, "\u2014");
-        Plate plate =
-                new Plate("Dash", "", 80, 50, null, List.of(Group.of("dash", Group.Role.PARAGRAPH, List.of(dash))));
+        VectorPage plate = new VectorPage(
+                "Dash", "", 80, 50, null, List.of(Group.of("dash", Group.Role.PARAGRAPH, List.of(dash))));
 
-        BufferedImage image = ImageIO.read(new ByteArrayInputStream(PlatePng.of(plate, 800)));
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(PngWriter.of(plate, 800)));
 
         int longest = 0;
         for (int y = 0; y < image.getHeight(); y++) {

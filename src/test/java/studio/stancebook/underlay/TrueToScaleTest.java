@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import studio.stancebook.PdfChecker;
-import studio.stancebook.paper.Plate;
-import studio.stancebook.paper.PlatePdf;
-import studio.stancebook.paper.PlateSvg;
+import studio.stancebook.paper.PdfWriter;
+import studio.stancebook.paper.SvgWriter;
+import studio.stancebook.paper.VectorPage;
 import studio.stancebook.problem.Impossible;
 
 /**
@@ -38,26 +38,26 @@ class TrueToScaleTest {
         Locale.setDefault(before);
     }
 
-    private static Plate plate(PaperSize paper, Integer denominator) {
+    private static VectorPage page(PaperSize paper, Integer denominator) {
         Framework framework = Frames.invented();
-        return Underlays.plate(framework, Layout.of(framework, paper, denominator), LocalDate.of(2026, 11, 25));
+        return Underlays.page(framework, Layout.of(framework, paper, denominator), LocalDate.of(2026, 11, 25));
     }
 
     @ParameterizedTest
     @CsvSource({"A0, 5", "A1, 10", "A2, 10", "A3, 20", "A4, 20", "A4, 40", "A0, 40"})
     void everyDimensionMeasuresRightInPdfAndSvg(PaperSize paper, int scale) throws Exception {
         Locale.setDefault(Locale.GERMANY);
-        Plate plate = plate(paper, scale);
+        VectorPage page = page(paper, scale);
 
-        check(Boxes.ofPdf(PlatePdf.of(plate)), scale);
-        check(Boxes.ofSvg(PlateSvg.of(plate)), scale);
+        check(Boxes.ofPdf(PdfWriter.of(page)), scale);
+        check(Boxes.ofSvg(SvgWriter.of(page)), scale);
     }
 
     /** The rules of ISO 14289-1, which take a file for granted that any reader of PDF can read. */
     @ParameterizedTest
     @CsvSource({"A0, 5", "A3, 20", "A4, 40"})
     void isARightAndAccessiblePdf(PaperSize paper, int scale) {
-        assertThat(PdfChecker.faults(PlatePdf.of(plate(paper, scale)))).isEmpty();
+        assertThat(PdfChecker.faults(PdfWriter.of(page(paper, scale)))).isEmpty();
     }
 
     /** All lengths from the front wheel centre and the ground, in mm of the vehicle: D is 800, the wheelbase 2800. */
@@ -130,7 +130,7 @@ class TrueToScaleTest {
     /** The plane of approach leaves the tyre at its angle: rise over run of the line that ends at the nose. */
     @Test
     void anglesMeasureRight() throws Exception {
-        List<Rectangle2D> boxes = Boxes.ofPdf(PlatePdf.of(plate(PaperSize.A1, 10)));
+        List<Rectangle2D> boxes = Boxes.ofPdf(PdfWriter.of(page(PaperSize.A1, 10)));
 
         assertThat(boxes).as("approach of 30 degrees").anyMatch(box -> slope(box, 30) && box.getWidth() > 30);
         assertThat(boxes).as("departure of 26 degrees").anyMatch(box -> slope(box, 26) && box.getWidth() > 30);
@@ -143,7 +143,7 @@ class TrueToScaleTest {
     @Test
     void nothingLeavesThePaper() throws Exception {
         for (PaperSize paper : PaperSize.values()) {
-            for (Rectangle2D box : Boxes.ofPdf(PlatePdf.of(plate(paper, null)))) {
+            for (Rectangle2D box : Boxes.ofPdf(PdfWriter.of(page(paper, null)))) {
                 assertThat(box.getMinX()).isGreaterThanOrEqualTo(9.9);
                 assertThat(box.getMinY()).isGreaterThanOrEqualTo(9.9);
                 assertThat(box.getMaxX()).isLessThanOrEqualTo(paper.widthMm() - 9.9);
@@ -156,7 +156,7 @@ class TrueToScaleTest {
     @Test
     void aSheetThatDoesNotFitSaysWhatDoes() {
         assertThatExceptionOfType(Impossible.class)
-                .isThrownBy(() -> plate(PaperSize.A1, 5))
+                .isThrownBy(() -> page(PaperSize.A1, 5))
                 .satisfies(
                         refusal -> assertThat(refusal.errors().get(0).field()).isEqualTo("scale"))
                 .withMessageContaining("936 by 376 mm")
@@ -168,9 +168,9 @@ class TrueToScaleTest {
     @ValueSource(strings = {"de-DE", "ar-EG"})
     void saysWhatItIsAndCautions(String locale) throws Exception {
         Locale.setDefault(Locale.forLanguageTag(locale));
-        Plate plate = plate(PaperSize.A3, 20);
+        VectorPage page = page(PaperSize.A3, 20);
 
-        try (PDDocument document = Loader.loadPDF(PlatePdf.of(plate))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.of(page))) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("Tern & <Knot>")
                     .contains("Invented off-roaders \u00b7 2026-11-25")
@@ -184,6 +184,6 @@ class TrueToScaleTest {
                     .contains("A proportion study, not a measurement of a vehicle;")
                     .contains("regulations and licensed practice decide.");
         }
-        assertThat(PlateSvg.of(plate)).contains("Tern &amp; &lt;Knot&gt;");
+        assertThat(SvgWriter.of(page)).contains("Tern &amp; &lt;Knot&gt;");
     }
 }

@@ -1,7 +1,7 @@
 package studio.stancebook.band.web;
 
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.strip.BandStrip;
 
 /**
  * A measure on the page of all bands of a segment.

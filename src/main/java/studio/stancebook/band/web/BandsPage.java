@@ -15,7 +15,7 @@ import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureGroup;
 import studio.stancebook.measure.StudioMeasures;

@@ -4,10 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.BandRange;
 import studio.stancebook.catalogue.ClassSnapshot;
-import studio.stancebook.drawing.BandStrip;
-import studio.stancebook.drawing.StripReading;
-import studio.stancebook.drawing.StripTick;
-import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.drawing.strip.BandStrip;
+import studio.stancebook.drawing.strip.StripReading;
+import studio.stancebook.drawing.strip.StripTick;
+import studio.stancebook.drawing.strip.StripVerdict;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.statistics.SortedColumn;
 

@@ -12,11 +12,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageView;
-import studio.stancebook.drawing.FileChoice;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
-import studio.stancebook.drawing.SideViewPng;
-import studio.stancebook.drawing.SideViewSvg;
+import studio.stancebook.drawing.rendering.FileChoice;
+import studio.stancebook.drawing.rendering.SideViewPng;
+import studio.stancebook.drawing.rendering.SideViewSvg;
+import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.drawing.sideview.SideViewOptions;
 
 /** The side view of a package as a file of its own. */
 @Controller

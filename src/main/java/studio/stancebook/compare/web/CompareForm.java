@@ -4,7 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.compare.Pick;
-import studio.stancebook.drawing.Alignment;
+import studio.stancebook.drawing.sideview.Alignment;
 import studio.stancebook.problem.Malformed;
 
 /**

@@ -26,10 +26,10 @@ import studio.stancebook.compare.Comparison;
 import studio.stancebook.compare.Differences;
 import studio.stancebook.compare.Pick;
 import studio.stancebook.compare.Picks;
-import studio.stancebook.drawing.Alignment;
-import studio.stancebook.drawing.LaidOver;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewSvg;
+import studio.stancebook.drawing.rendering.SideViewSvg;
+import studio.stancebook.drawing.sideview.Alignment;
+import studio.stancebook.drawing.sideview.OverlayDrawing;
+import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
@@ -93,7 +93,7 @@ class ComparePage {
     @GetMapping("/compare/drawing.svg")
     ResponseEntity<String> drawing(@ModelAttribute("form") CompareForm form, @AuthenticationPrincipal SignedIn who) {
         List<Pick> picked = form.picks();
-        if (picked.size() < LaidOver.LEAST || picked.size() > LaidOver.MOST) {
+        if (picked.size() < OverlayDrawing.LEAST || picked.size() > OverlayDrawing.MOST) {
             throw Malformed.ofField("of", tooFewOrMany(picked.size()));
         }
         SideView drawing = comparison(picks.find(picked, who), form).drawing();
@@ -110,11 +110,11 @@ class ComparePage {
         form.wheels();
         List<Compared> chosen = picks.find(picked.stream().limit(LISTED).toList(), who);
         List<Picks.Choice> choices = choices(form, chosen, who);
-        if (picked.size() > LaidOver.MOST) {
+        if (picked.size() > OverlayDrawing.MOST) {
             FieldErrors errors = FieldErrors.of(Malformed.ofField("of", tooFewOrMany(picked.size())), "of");
             return new CompareView(chosen, null, List.of(), "", choices, errors);
         }
-        if (chosen.size() < LaidOver.LEAST) {
+        if (chosen.size() < OverlayDrawing.LEAST) {
             return new CompareView(chosen, null, List.of(), "", choices, FieldErrors.none());
         }
         return new CompareView(
@@ -132,7 +132,7 @@ class ComparePage {
     }
 
     private static String tooFewOrMany(int picked) {
-        return "From " + LaidOver.LEAST + " to " + LaidOver.MOST + " are compared, not " + picked + ".";
+        return "From " + OverlayDrawing.LEAST + " to " + OverlayDrawing.MOST + " are compared, not " + picked + ".";
     }
 
     private Comparison comparison(List<Compared> chosen, CompareForm form) {

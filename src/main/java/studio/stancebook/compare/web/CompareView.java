@@ -8,8 +8,8 @@ import studio.stancebook.compare.Compared;
 import studio.stancebook.compare.Comparison;
 import studio.stancebook.compare.Pick;
 import studio.stancebook.compare.Picks;
-import studio.stancebook.drawing.LaidOver;
-import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.sideview.OverlayDrawing;
+import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.problem.FieldErrors;
 
 /**
@@ -43,7 +43,7 @@ record CompareView(
 
     /** Whether one more is all that is missing. */
     public boolean alone() {
-        return chosen.size() == LaidOver.LEAST - 1;
+        return chosen.size() == OverlayDrawing.LEAST - 1;
     }
 
     public boolean several() {

@@ -3,7 +3,7 @@ package studio.stancebook.proposal.web;
 import java.util.List;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Verdict.Kind;
-import studio.stancebook.drawing.BandStrip;
+import studio.stancebook.drawing.strip.BandStrip;
 
 /**
  * An assessment as a page shows it: what is outside first.

@@ -1,7 +1,7 @@
 package studio.stancebook.proposal.web;
 
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.drawing.CachedFragment;
+import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.proposal.ProposalSummary;
 
 /**

@@ -14,10 +14,10 @@ import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
-import studio.stancebook.drawing.Alignment;
-import studio.stancebook.drawing.Ghost;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
+import studio.stancebook.drawing.sideview.Alignment;
+import studio.stancebook.drawing.sideview.Ghost;
+import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.drawing.sideview.SideViewOptions;
 import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.ShownRevision;
 

@@ -10,10 +10,10 @@ import studio.stancebook.band.BandRange;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshot;
-import studio.stancebook.drawing.BandStrip;
-import studio.stancebook.drawing.StripReading;
-import studio.stancebook.drawing.StripTick;
-import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.drawing.strip.BandStrip;
+import studio.stancebook.drawing.strip.StripReading;
+import studio.stancebook.drawing.strip.StripTick;
+import studio.stancebook.drawing.strip.StripVerdict;
 import studio.stancebook.statistics.SortedColumn;
 
 /** The findings of an assessment as strips on the class as it is now. */

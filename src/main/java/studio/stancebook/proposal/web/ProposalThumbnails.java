@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.drawing.CachedFragment;
-import studio.stancebook.drawing.FragmentCache;
+import studio.stancebook.drawing.rendering.CachedFragment;
+import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.Proposals;
 

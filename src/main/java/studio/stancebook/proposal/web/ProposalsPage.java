@@ -17,7 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
-import studio.stancebook.drawing.CachedFragment;
+import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;

@@ -15,8 +15,8 @@ import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Finding;
 import studio.stancebook.drawing.Sheet;
-import studio.stancebook.drawing.SheetPlate;
-import studio.stancebook.drawing.SideView;
+import studio.stancebook.drawing.rendering.SheetFigure;
+import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.Group.Role;
@@ -24,7 +24,7 @@ import studio.stancebook.paper.Ink;
 import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.Paragraphs;
 import studio.stancebook.paper.Path;
-import studio.stancebook.paper.Plate;
+import studio.stancebook.paper.VectorPage;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.RevisionView;
 
@@ -67,7 +67,7 @@ final class ReviewSheet {
         this.date = date;
     }
 
-    Plate plate() {
+    VectorPage page() {
         List<Group> groups = new ArrayList<>();
         groups.addAll(head());
         double below = DRAWING_TOP_MM + drawing(groups);
@@ -76,7 +76,7 @@ final class ReviewSheet {
         groups.addAll(decision());
         groups.addAll(foot());
         String title = words("proposal.sheet.title", proposal.name(), shown.number());
-        return new Plate(title, view.description(), WIDTH_MM, HEIGHT_MM, null, groups);
+        return new VectorPage(title, view.description(), WIDTH_MM, HEIGHT_MM, null, groups);
     }
 
     private String words(String key, Object... places) {
@@ -108,7 +108,7 @@ final class ReviewSheet {
     private double drawing(List<Group> groups) {
         Sheet sheet = view.wide();
         groups.add(
-                new SheetPlate(sheet, DRAWING_MM, MARGIN_MM, DRAWING_TOP_MM, 0.82, PAPER).figure(view.description()));
+                new SheetFigure(sheet, DRAWING_MM, MARGIN_MM, DRAWING_TOP_MM, 0.82, PAPER).figure(view.description()));
         return DRAWING_MM * sheet.height() / sheet.width();
     }
 

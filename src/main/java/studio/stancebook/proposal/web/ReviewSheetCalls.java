@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.dimension.Scale;
-import studio.stancebook.paper.PlatePdf;
+import studio.stancebook.paper.PdfWriter;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
@@ -57,7 +57,7 @@ class ReviewSheetCalls {
                         shown.dimensions().scale() == Scale.UNSCALED),
                 messages,
                 LocalDate.now(clock));
-        return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PlatePdf.of(sheet.plate()));
+        return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PdfWriter.of(sheet.page()));
     }
 
     private List<Assessment> before(long id, RevisionView shown, SignedIn who) {

@@ -13,9 +13,9 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.account.SignedIn;
-import studio.stancebook.paper.PlatePdf;
-import studio.stancebook.paper.PlatePng;
-import studio.stancebook.paper.PlateSvg;
+import studio.stancebook.paper.PdfWriter;
+import studio.stancebook.paper.PngWriter;
+import studio.stancebook.paper.SvgWriter;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.underlay.Framework;
 import studio.stancebook.underlay.Proportion;
@@ -63,8 +63,8 @@ class UnderlayCalls {
                     it.tyre(),
                     it.diameter(),
                     it.wheelbase(),
-                    sheet.plate().widthMm(),
-                    sheet.plate().heightMm(),
+                    sheet.page().widthMm(),
+                    sheet.page().heightMm(),
                     sheet.denominator(),
                     it.proportions().values().stream()
                             .map(proportion -> ProportionJson.of(it, proportion))
@@ -127,7 +127,7 @@ class UnderlayCalls {
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted, @AuthenticationPrincipal SignedIn who) {
         return ResponseEntity.ok()
                 .contentType(SVG)
-                .body(PlateSvg.of(draw(wanted, who).plate().on(PAPER)));
+                .body(SvgWriter.of(draw(wanted, who).page().on(PAPER)));
     }
 
     @SheetParameters
@@ -137,7 +137,7 @@ class UnderlayCalls {
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted, @AuthenticationPrincipal SignedIn who) {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
-                .body(PlatePdf.of(draw(wanted, who).plate()));
+                .body(PdfWriter.of(draw(wanted, who).page()));
     }
 
     @SheetParameters
@@ -147,10 +147,10 @@ class UnderlayCalls {
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted,
             @RequestParam(required = false) @Nullable Integer width,
             @AuthenticationPrincipal SignedIn who) {
-        int px = PlatePng.widthPx(width, USUAL_WIDTH_PX);
+        int px = PngWriter.widthPx(width, USUAL_WIDTH_PX);
         return ResponseEntity.ok()
                 .contentType(MediaType.IMAGE_PNG)
-                .body(PlatePng.of(draw(wanted, who).plate(), px));
+                .body(PngWriter.of(draw(wanted, who).page(), px));
     }
 
     private Underlays.Underlay draw(Map<String, String> wanted, SignedIn who) {

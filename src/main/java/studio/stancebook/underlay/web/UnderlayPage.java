@@ -128,7 +128,7 @@ class UnderlayPage {
 
     private static void sheet(Map<String, String> typed, Underlays.Underlay sheet, Model model) {
         Framework framework = sheet.framework();
-        model.addAttribute("sheet", sheet.plate());
+        model.addAttribute("sheet", sheet.page());
         model.addAttribute("framework", framework);
         model.addAttribute("denominator", sheet.denominator());
         model.addAttribute(

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import studio.stancebook.dimension.DimensionSet;
-import studio.stancebook.drawing.Alignment;
-import studio.stancebook.drawing.Ghost;
-import studio.stancebook.drawing.LaidOver;
 import studio.stancebook.drawing.Sheet;
-import studio.stancebook.drawing.SideView;
-import studio.stancebook.drawing.SideViewOptions;
+import studio.stancebook.drawing.sideview.Alignment;
+import studio.stancebook.drawing.sideview.Ghost;
+import studio.stancebook.drawing.sideview.OverlayDrawing;
+import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.drawing.sideview.SideViewOptions;
 
 /**
  * The drawing fragments with something in them.
@@ -32,7 +32,7 @@ record SampleDrawings(SideView judged, List<Stage> stages, SideView laidOver, Li
                         stage("landmarks", SampleVehicle.withLandmarks()),
                         stage("lines", SampleVehicle.withLines()),
                         stage("sketch", SampleVehicle.sketch())),
-                LaidOver.of(
+                OverlayDrawing.of(
                         "Heron and Heron long",
                         List.of(
                                 new Ghost("Heron", SampleVehicle.withLandmarks()),

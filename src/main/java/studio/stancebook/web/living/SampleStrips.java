@@ -5,10 +5,10 @@ import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.drawing.BandStrip;
-import studio.stancebook.drawing.StripReading;
-import studio.stancebook.drawing.StripTick;
-import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.drawing.strip.BandStrip;
+import studio.stancebook.drawing.strip.StripReading;
+import studio.stancebook.drawing.strip.StripTick;
+import studio.stancebook.drawing.strip.StripVerdict;
 import studio.stancebook.quantity.Interval;
 
 /** Band strips with every verdict and with classes of every size; all figures are invented. */

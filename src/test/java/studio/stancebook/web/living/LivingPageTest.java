@@ -23,7 +23,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
-import studio.stancebook.drawing.StripVerdict;
+import studio.stancebook.drawing.strip.StripVerdict;
 
 @StudioTest
 class LivingPageTest {

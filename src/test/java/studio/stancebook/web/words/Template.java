@@ -51,7 +51,7 @@ record Template(Path path, List<String> faults) {
     }
 
     static Template of(Path path, String text) {
-        Reader reader = new Reader(path.endsWith("fragments/print.html"));
+        Reader reader = new Reader(path.endsWith("fragments/cached.html"));
         try {
             new SimpleMarkupParser(ParseConfiguration.htmlConfiguration()).parse(text, reader);
         } catch (ParseException e) {

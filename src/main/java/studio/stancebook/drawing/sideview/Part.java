@@ -1,0 +1,52 @@
+package studio.stancebook.drawing.sideview;
+
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What can be marked in a side view, each with the measures that speak of it. */
+public enum Part {
+    WHEELBASE("wheelbase-in-wheels", "wheels-spanned", "wheelbase-share", "footprint"),
+    LENGTH("length-in-wheels", "height-to-length", "profile-fill"),
+    HEIGHT("height-in-wheels", "height-to-length", "height-to-width"),
+    FRONT_OVERHANG("front-overhang-in-wheels", "front-overhang-share", "overhang-balance"),
+    REAR_OVERHANG("rear-overhang-in-wheels", "rear-overhang-share", "overhang-balance"),
+    CLEARANCE("clearance-in-wheels"),
+    ROCKER("rocker-offset-in-wheels"),
+    FRONT_ARCH("arch-gap-front-in-wheels"),
+    REAR_ARCH("arch-gap-rear-in-wheels"),
+    SCREEN("screen-aim-in-wheels", "screen-angle"),
+    BACKLIGHT("backlight-angle"),
+    DASH("dash-to-axle-in-wheels", "bonnet-share", "cabin-share"),
+    FRONT_DOOR("front-door-gap-in-wheels"),
+    REAR_DOOR("rear-door-lead-in-wheels"),
+    TYRES("tyre-stagger", "sidewall-share", "rim-share"),
+    BELT("glass-to-body", "belt-rise", "glass-area-share"),
+    ROOF("roof-apex-position"),
+    SEAT("seat-height-share"),
+    APPROACH("approach-angle"),
+    DEPARTURE("departure-angle"),
+    RAMP("ramp-angle");
+
+    private final Set<String> measures;
+
+    Part(String... measures) {
+        this.measures = Set.of(measures);
+    }
+
+    /** The keys of the measures that speak of this part. */
+    public Set<String> measures() {
+        return measures;
+    }
+
+    /** Every part that one of these measures speaks of; keys that no part has are passed over. */
+    public static Set<Part> of(Collection<String> measureKeys) {
+        Set<Part> parts = EnumSet.noneOf(Part.class);
+        for (Part part : values()) {
+            if (part.measures.stream().anyMatch(measureKeys::contains)) {
+                parts.add(part);
+            }
+        }
+        return parts;
+    }
+}
