@@ -34,7 +34,7 @@ record Template(Path path, List<String> faults) {
     private static final Set<String> OVERLOOKED = Set.of("th:if", "th:unless", "th:each", "th:with");
 
     /** What alone is put into a page as it is: what a template has made before. */
-    private static final String PRINT = "${print.markup()}";
+    private static final String CACHED = "${fragment.markup()}";
 
     private static final Pattern LETTER = Pattern.compile("\\p{L}");
     private static final Pattern HANDLER = Pattern.compile("(th:)?on[a-z]+");
@@ -132,7 +132,7 @@ record Template(Path path, List<String> faults) {
 
         private void check(String attribute, String value, int line) {
             if (attribute.matches("(th:)?style(append)?|th:inline")
-                    || attribute.equals("th:utext") && !(printed && value.equals(PRINT))
+                    || attribute.equals("th:utext") && !(printed && value.equals(CACHED))
                     || HANDLER.matcher(attribute).matches()) {
                 faults.add("line " + line + ": " + attribute);
             }
