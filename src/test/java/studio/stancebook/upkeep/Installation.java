@@ -77,7 +77,7 @@ final class Installation {
     }
 
     /** The packaged jar, one file. */
-    private static Path jar() throws IOException {
+    static Path jar() throws IOException {
         try (Stream<Path> files = Files.list(BUILD)) {
             return files.filter(file -> file.getFileName().toString().matches("stancebook-.*\\.jar"))
                     .findFirst()
