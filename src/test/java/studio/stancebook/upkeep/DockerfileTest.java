@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import studio.stancebook.upkeep.Dockerfile.Instruction;
 
-/** That {@code docker build --build-arg} can hold every base image at a digest, as docs/operations.md says. */
+/** That {@code docker build --build-arg} can pin every base image by digest, as docs/operations.md says. */
 class DockerfileTest {
 
     private final List<Instruction> instructions =

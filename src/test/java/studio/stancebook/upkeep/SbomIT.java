@@ -27,7 +27,7 @@ class SbomIT {
 
     @Test
     void listsEveryLibraryOfTheJarByItsHash() throws Exception {
-        try (JarFile jar = new JarFile(Installation.jar().toFile())) {
+        try (JarFile jar = new JarFile(PackagedJar.find().toFile())) {
             Map<String, String> packed = libraries(jar);
             Map<String, String> listed = components(jar).stream()
                     .filter(component -> packed.containsKey(fileName(component)))
@@ -35,14 +35,14 @@ class SbomIT {
 
             assertThat(packed).hasSizeGreaterThan(100);
             assertThat(listed)
-                    .as("The list is out of date: mvn -Psbom generate-resources writes it anew")
+                    .as("The SBOM is out of date: mvn -Psbom generate-resources writes it anew")
                     .isEqualTo(packed);
         }
     }
 
     @Test
     void namesDatabaseAndServerAsOthersNameThem() throws IOException {
-        try (JarFile jar = new JarFile(Installation.jar().toFile())) {
+        try (JarFile jar = new JarFile(PackagedJar.find().toFile())) {
             assertThat(components(jar))
                     .extracting(component -> component.get("purl").asString().replaceFirst("@.*", ""))
                     .contains("pkg:maven/com.h2database/h2", "pkg:maven/org.apache.tomcat.embed/tomcat-embed-core");
