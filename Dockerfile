@@ -1,5 +1,5 @@
 # syntax=docker/dockerfile:1
-# Tags move; docs/operations.md says how to hold both images at a digest.
+# Tags move: docs/operations.md says how to pin both images by digest.
 ARG BUILD_IMAGE=maven:3-eclipse-temurin-25
 ARG RUN_IMAGE=eclipse-temurin:25-jre
 
