@@ -266,6 +266,13 @@ class AccessTest {
         assertThat(page.body()).doesNotContain("<script>");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/actuator/sbom", "/actuator/sbom/application", "/META-INF/sbom/application.cdx.json"})
+    void tellsNobodyWhichLibrariesItIsMadeOf(String path) {
+        assertThat(studio.browser(Role.LEAD).get(path).statusCode()).isEqualTo(404);
+        assertThat(studio.browser().get(path).statusCode()).isIn(302, 404);
+    }
+
     @Test
     void keepsItsCookieFromScriptsAndOtherSites() {
         HttpResponse<String> page = studio.browser().get("/sign-in");

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -32,6 +33,8 @@ class UnparsableRequestsTest {
                 "GET /api/v1/packages HTTP/1.1\r\n\r\n",
                 "G\u0001T /" + REST,
                 "POST /api/v1/packages HTTP/1.1\r\nHost: localhost\r\nContent-Length: x\r\n\r\n",
+                "POST /api/v1/packages HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2\r\nContent-Length: 3\r\n\r\n{}",
+                "POST /api/v1/packages HTTP/1.1\r\nHost: localhost\r\nTransfer-Encoding: xchunked\r\n\r\n0\r\n\r\n",
                 "GET /api/v1/packages%2F1" + REST,
                 "GET /api/v1/packages%00" + REST,
                 "GET /api/v1/packages;a=b" + REST,
@@ -55,6 +58,17 @@ class UnparsableRequestsTest {
                 .contains("X-Content-Type-Options: nosniff")
                 .contains("Content-Security-Policy: default-src 'none'")
                 .contains(bytes.contains(" /packages") ? "text/html" : "application/problem+json");
+    }
+
+    /** RFC 9112, section 6.3: Transfer-Encoding overrides Content-Length, and the connection is closed after it. */
+    @Test
+    void hideNoSecondRequestBehindTwoLengths() throws IOException {
+        String hidden = "GET /actuator/health HTTP/1.1\r\nHost: localhost\r\n\r\n";
+        String answer =
+                exchange("POST /sign-in HTTP/1.1\r\nHost: localhost\r\nTransfer-Encoding: chunked\r\nContent-Length: "
+                        + (5 + hidden.length()) + "\r\n\r\n0\r\n\r\n" + hidden);
+
+        assertThat(answer.split("HTTP/1\\.1 [0-9]{3}", -1)).as(answer).hasSize(2);
     }
 
     private String exchange(String bytes) throws IOException {

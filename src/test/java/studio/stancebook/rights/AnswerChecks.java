@@ -22,7 +22,7 @@ public final class AnswerChecks {
     private static final String PAGES =
             "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; "
                     + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
-    private static final String API = "default-src 'none'; frame-ancestors 'none'";
+    private static final String API = "default-src 'none'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
     /** Files that say nothing of the studio, and may be kept. */
     private static final List<String> PUBLIC_FILES = List.of("/assets/", "/webjars/", "/favicon.ico", "/swagger-ui");
@@ -31,6 +31,10 @@ public final class AnswerChecks {
     private static final Pattern FORBIDDEN_IN_PAGES = Pattern.compile(
             "<script(?![^>]*\\ssrc=)|<style|\\sstyle=|\\son[a-z]+=|(src|href|action)=\"(https?:|//|javascript:|data:)",
             Pattern.CASE_INSENSITIVE);
+
+    /** A type, and for text how its letters are written: OWASP ASVS 5.0.0, 4.1.1. */
+    private static final Pattern TYPE =
+            Pattern.compile("text/[a-z]+;.*charset=utf-8|(?!text/)[a-z]+/.+", Pattern.CASE_INSENSITIVE);
 
     /** What would tell of the inside: stack traces, classes, statements. */
     private static final Pattern INSIDE = Pattern.compile(
@@ -55,6 +59,11 @@ public final class AnswerChecks {
                     .as(what)
                     .isEmpty();
         }
+        if (!answer.body().isEmpty()) {
+            assertThat(answer.headers().firstValue("Content-Type").orElse("none"))
+                    .as(what)
+                    .matches(TYPE);
+        }
         if (answer.statusCode() >= 400) {
             assertThat(inside(answer.body())).as(what).isEmpty();
         }
@@ -77,6 +86,9 @@ public final class AnswerChecks {
                     .as(what)
                     .containsExactly(path.startsWith("/api/") ? API : PAGES);
         }
+        assertThat(headers.map())
+                .as(what)
+                .doesNotContainKeys("Access-Control-Allow-Origin", "access-control-allow-origin");
         if (PUBLIC_FILES.stream().noneMatch(path::startsWith)) {
             assertThat(headers.firstValue("Cache-Control").orElse("")).as(what).contains("no-store");
         }

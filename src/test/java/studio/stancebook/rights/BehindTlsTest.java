@@ -45,7 +45,8 @@ class BehindTlsTest {
         assertThat(signInOver("https").get("Strict-Transport-Security"))
                 .singleElement()
                 .asString()
-                .contains("max-age=");
+                .contains("max-age=31536000")
+                .contains("includeSubDomains");
     }
 
     @Test

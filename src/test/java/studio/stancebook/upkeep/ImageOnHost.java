@@ -46,7 +46,7 @@ final class ImageOnHost {
     private void follow(Instruction instruction) {
         String text = instruction.text();
         switch (instruction.keyword()) {
-            case "FROM", "EXPOSE" -> {}
+            case "ARG", "FROM", "EXPOSE" -> {}
             case "STOPSIGNAL" -> assertThat(text).isEqualTo("SIGTERM");
             case "WORKDIR" -> workFolder = instruction.stage() == 0 ? PROJECT : made(here(text));
             case "COPY" -> copy(instruction);

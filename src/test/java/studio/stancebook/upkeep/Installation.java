@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import studio.stancebook.OneProcessAtATime;
 
 /**
@@ -59,7 +58,7 @@ final class Installation {
     private static Installation make(Path folder) {
         try {
             Path cache = folder.resolve(JAVA.cache());
-            if (!isNewer(cache, jar())) {
+            if (!isNewer(cache, PackagedJar.find())) {
                 Files.createDirectories(folder);
                 Path layers = folder.resolve("layers");
                 run("rm", "-rf", layers.toString());
@@ -73,16 +72,6 @@ final class Installation {
             return new Installation(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The packaged jar, one file. */
-    private static Path jar() throws IOException {
-        try (Stream<Path> files = Files.list(BUILD)) {
-            return files.filter(file -> file.getFileName().toString().matches("stancebook-.*\\.jar"))
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalStateException(
-                            "There is no packaged jar in " + BUILD + ": run mvn verify, or mvn package first."));
         }
     }
 

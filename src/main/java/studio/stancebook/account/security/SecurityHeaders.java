@@ -23,7 +23,7 @@ final class SecurityHeaders {
                     + "connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /** Data is not to be shown as a page at all. */
-    static final String API = "default-src 'none'; frame-ancestors 'none'";
+    static final String API = "default-src 'none'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
     /** The page that describes the API is a library's, which styles itself inline and draws its icons from data. */
     static final String API_DESCRIPTION = "default-src 'none'; style-src 'self' 'unsafe-inline'; script-src 'self'; "

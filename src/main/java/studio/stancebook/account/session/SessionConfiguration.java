@@ -31,6 +31,7 @@ class SessionConfiguration {
         apart.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
         JdbcIndexedSessionRepository sessions = new JdbcIndexedSessionRepository(jdbc, apart);
         sessions.setDefaultMaxInactiveInterval(strangersStay);
+        sessions.setSessionIdGenerator(new RandomSessionIds());
         sessions.setConversionService(bytes());
         return sessions;
     }

@@ -7,7 +7,8 @@ import java.util.Map;
 final class BareHeaders {
 
     private static final String POLICY = "Content-Security-Policy";
-    private static final String NOTHING = "default-src 'none'; frame-ancestors 'none'";
+    private static final String NOTHING =
+            "default-src 'none'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
     private static final String OURS_ONLY =
             "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; "
                     + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";

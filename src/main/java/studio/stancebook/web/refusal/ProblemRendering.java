@@ -5,20 +5,28 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.ModelAndView;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.ProblemType;
 
 /** Tells a problem in the form that fits who asked: JSON under {@code /api} and {@code /actuator}, a page elsewhere. */
 @Component
 class ProblemRendering {
 
+    private static final Logger LOG = LoggerFactory.getLogger(ProblemRendering.class);
     private static final List<String> FOR_PROGRAMS = List.of("/api/", "/actuator/");
 
     /** Something that a handler of exceptions or of requests may return. */
     Object render(Problem problem, HttpServletRequest request) {
+        if (problem.status() == ProblemType.FORBIDDEN.status()) {
+            logForbidden(request);
+        }
         return isForApi(request) ? json(problem, request) : page(problem, request);
     }
 
@@ -39,10 +47,21 @@ class ProblemRendering {
         return new ModelAndView("error", model, HttpStatusCode.valueOf(problem.status()));
     }
 
+    /** Strangers leave no line: they could send any number of forms without the mark of their page. */
+    private static void logForbidden(HttpServletRequest request) {
+        SignedIn.current()
+                .ifPresent(who -> LOG.info(
+                        "{} {} is not allowed to {}", request.getMethod(), Words.shown(address(request)), who));
+    }
+
     /** Whether a program asks, by the address that was asked for first. */
     static boolean isForApi(HttpServletRequest request) {
-        Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
-        String path = failed instanceof String uri ? uri : request.getRequestURI();
+        String path = address(request);
         return FOR_PROGRAMS.stream().anyMatch(start -> path.startsWith(request.getContextPath() + start));
+    }
+
+    private static String address(HttpServletRequest request) {
+        Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+        return failed instanceof String uri ? uri : request.getRequestURI();
     }
 }

@@ -62,6 +62,14 @@ class AssetsTest {
         }
     }
 
+    @Test
+    void foldersListNothing() {
+        StudioBrowser browser = clients.browser();
+        for (String folder : List.of("/assets/", "/assets/css/", "/assets/js", "/webjars/", "/webjars/d3/")) {
+            assertEquals(404, browser.get(folder).statusCode(), folder);
+        }
+    }
+
     private String page() {
         return clients.browser().get("/sign-in").body();
     }
