@@ -37,5 +37,5 @@ import org.springframework.context.annotation.Import;
             // The lowest cost there is: many people sign in during the tests.
             "stancebook.passwords.bcrypt-strength=4"
         })
-@Import(StudioClients.class)
+@Import({StudioClients.class, CountedHashes.class})
 public @interface StudioTest {}

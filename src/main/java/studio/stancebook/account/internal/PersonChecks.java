@@ -14,17 +14,16 @@ import studio.stancebook.problem.Legible;
 final class PersonChecks {
 
     private static final Pattern EMAIL = Pattern.compile("[^\\s@\\p{Cntrl}]+@[^\\s@\\p{Cntrl}]+");
-    private static final int MAX_EMAIL = 254;
     private static final int MAX_NAME = 100;
 
     private final List<FieldError> objections = new ArrayList<>();
 
     String email(@Nullable String typed) {
         String email = Person.canonical(typed == null ? "" : typed);
-        if (email.length() > MAX_EMAIL || !EMAIL.matcher(email).matches() || !Legible.isLine(email)) {
+        if (email.length() > Staff.LONGEST_EMAIL || !EMAIL.matcher(email).matches() || !Legible.isLine(email)) {
             object(
                     "email",
-                    told(email, "an e-mail address") + "it takes the form name@place, at most " + MAX_EMAIL
+                    told(email, "an e-mail address") + "it takes the form name@place, at most " + Staff.LONGEST_EMAIL
                             + " characters.");
         }
         return email;

@@ -1,6 +1,7 @@
 package studio.stancebook.account.internal;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.ApplicationEventPublisher;
@@ -9,7 +10,7 @@ import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
 
-/** Tells of signing in and out by page, as deeds about the person whose sign-in it is. */
+/** Tells of signing in and out by page, and of passwords that were refused, as deeds about the person whose they are. */
 @Component
 public class SignInDeeds {
 
@@ -55,19 +56,32 @@ public class SignInDeeds {
     }
 
     /**
-     * An address and a password did not get in. Where that cannot be recorded, the refusal stands all the same.
+     * An address and a password did not get in.
      *
      * @param email as it was typed; it is recorded only as whose it is
      */
     public void refused(String email, String address) {
-        try {
+        tellIfPossible(() -> {
             Optional<SignedIn> owner = staff.credentialsOf(email).map(Credentials::signedIn);
             String subject =
                     owner.map(person -> String.valueOf(person.personId())).orElse(UNKNOWN);
             String title = owner.map(SignedIn::name).orElse("An address that nobody has here");
-            events.publishEvent(Deed.of("refused", KIND, subject, title, Facts.none(), Facts.of("address", address)));
+            return Deed.of("refused", KIND, subject, title, Facts.none(), Facts.of("address", address));
+        });
+    }
+
+    /** Somebody who is signed in gave a wrong password where theirs was asked for. */
+    public void passwordRefused(SignedIn who, String address) {
+        tellIfPossible(() ->
+                Deed.of("refused", "password", who.personId(), who.name(), Facts.none(), Facts.of("address", address)));
+    }
+
+    /** Where it cannot be recorded, the refusal stands all the same. */
+    private void tellIfPossible(Supplier<Deed> refused) {
+        try {
+            events.publishEvent(refused.get());
         } catch (RuntimeException failure) {
-            LOG.warn("A refused sign-in could not be recorded: {}", failure.toString());
+            LOG.warn("A refused password could not be recorded: {}", failure.toString());
         }
     }
 

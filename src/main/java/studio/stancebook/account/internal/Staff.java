@@ -23,6 +23,9 @@ import studio.stancebook.problem.NotFound;
 @Transactional
 public class Staff {
 
+    /** The longest e-mail address there can be: RFC 5321, 4.5.3.1.3, as corrected by erratum 1690 of RFC 3696 (from memory). */
+    public static final int LONGEST_EMAIL = 254;
+
     private final People people;
     private final AccessTokens tokens;
     private final PasswordEncoder passwords;
@@ -126,13 +129,19 @@ public class Staff {
         tell("password reset", person.entry(), Facts.none(), Facts.of("tokens revoked", revoked));
     }
 
-    /** Lets a person replace their own password, knowing the current one; their other sign-ins are over, their tokens stay. */
-    public Credentials changeOwnPassword(SignedIn who, @Nullable String current, @Nullable String newPassword) {
+    /** Whether this is the password of a person. */
+    @Transactional(readOnly = true)
+    public boolean isPasswordOf(long id, @Nullable String typed) {
+        return typed != null && matches(typed, find(id));
+    }
+
+    /**
+     * Lets a person replace their own password, the current one of which was checked; their other sign-ins are over, their
+     * tokens stay.
+     */
+    public Credentials changeOwnPassword(SignedIn who, @Nullable String newPassword) {
         Person person = find(who.personId());
         PersonChecks checks = new PersonChecks();
-        if (current == null || !matches(current, person)) {
-            checks.object("currentPassword", "This is not your current password.");
-        }
         String password = checks.password("newPassword", newPassword);
         checks.refuseIfAny();
         setPassword(person, password);

@@ -1,81 +1,133 @@
 package studio.stancebook.account.security;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.HexFormat;
 import java.util.Locale;
-import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.springframework.stereotype.Component;
 import studio.stancebook.problem.TooMany;
 
 /**
- * Counts wrong passwords of the last quarter of an hour, by address of the person and of the machine together, so that
- * nobody can lock out a person from elsewhere; and by machine alone, for those who try one password on many people.
+ * Limits wrong passwords (decision 0070): by person and network address together, by network address, and by person over all
+ * the addresses from which that person has not signed in before.
  *
- * <p>The limits are our choice. The counts are lost when the server stops.
+ * <p>A try is counted before its password is looked at and taken back if the password was right, so tries in parallel are
+ * limited as well. Hashes and counts are kept, nothing that was typed. They are lost when the server stops.
  */
 @Component
 class Attempts {
 
-    static final int PER_PERSON_AND_MACHINE = 10;
-    static final int PER_MACHINE = 100;
+    static final int PER_PERSON_AND_ADDRESS = 10;
+    static final int PER_ADDRESS = 100;
+    static final int PER_PERSON = 100;
     static final Duration WINDOW = Duration.ofMinutes(15);
 
-    private static final int MOST_KEYS = 20_000;
+    /** More passwords than eleven processors can hash within the window, at 200 ms each. */
+    static final int MOST_KEYS = 50_000;
 
-    private final Clock clock;
+    private static final Duration KNOWN_FOR = Duration.ofDays(30);
+    private static final int IPV6_BYTES = 16;
+    private static final int IPV6_NETWORK_BYTES = 8;
 
-    /** The moments of the failures under a key, oldest first; the key that failed longest ago is dropped first. */
-    private final Map<String, Deque<Instant>> failures = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Deque<Instant>> eldest) {
-            return size() > MOST_KEYS;
-        }
-    };
+    private final WindowCounter byPersonAndAddress;
+    private final WindowCounter byAddress;
+    private final WindowCounter byPerson;
+
+    /** Person and address together, of those who have signed in. */
+    private final Cache<String, Boolean> known;
 
     Attempts(Clock clock) {
-        this.clock = clock;
+        byPersonAndAddress = new WindowCounter(PER_PERSON_AND_ADDRESS, WINDOW, MOST_KEYS, clock);
+        byAddress = new WindowCounter(PER_ADDRESS, WINDOW, MOST_KEYS, clock);
+        byPerson = new WindowCounter(PER_PERSON, WINDOW, MOST_KEYS, clock);
+        known = Caffeine.newBuilder()
+                .expireAfterWrite(KNOWN_FOR)
+                .maximumSize(MOST_KEYS)
+                .ticker(() -> TimeUnit.MILLISECONDS.toNanos(clock.millis()))
+                .build();
     }
 
-    /** @throws TooManyAttempts if a password is not to be looked at now */
-    synchronized void check(String email, String machine) {
-        if (recent(both(email, machine)) >= PER_PERSON_AND_MACHINE || recent(machine) >= PER_MACHINE) {
-            throw new TooManyAttempts(new TooMany(
-                    "Too many wrong passwords from here. Wait " + WINDOW.toMinutes() + " minutes, then try again."));
+    /** A try that is counted. */
+    record Attempt(String person, String address, String both, boolean fromKnownAddress) {}
+
+    /**
+     * Counts a try.
+     *
+     * @throws TooMany if the password is not to be looked at now
+     */
+    Attempt begin(String email, String address) {
+        String person = hash(email.strip().toLowerCase(Locale.ROOT));
+        String network = hash(network(address));
+        String both = hash(person + network);
+        Attempt attempt = new Attempt(person, network, both, known.getIfPresent(both) != null);
+        if (!byAddress.tryAcquire(network)) {
+            throw tooMany(byAddress.remaining(network));
+        }
+        if (!byPersonAndAddress.tryAcquire(both)) {
+            byAddress.release(network);
+            throw tooMany(byPersonAndAddress.remaining(both));
+        }
+        if (!attempt.fromKnownAddress() && !byPerson.tryAcquire(person)) {
+            byAddress.release(network);
+            byPersonAndAddress.release(both);
+            throw tooMany(byPerson.remaining(person));
+        }
+        return attempt;
+    }
+
+    /** The password was right: the try is not counted, and the earlier ones of this person from this address no longer. */
+    void succeeded(Attempt attempt) {
+        byAddress.release(attempt.address());
+        byPersonAndAddress.reset(attempt.both());
+        if (!attempt.fromKnownAddress()) {
+            byPerson.release(attempt.person());
+        }
+        known.put(attempt.both(), true);
+    }
+
+    /** How many keys are kept. */
+    long size() {
+        return byPersonAndAddress.size() + byAddress.size() + byPerson.size();
+    }
+
+    /** Forgets every count. */
+    void clear() {
+        byPersonAndAddress.clear();
+        byAddress.clear();
+        byPerson.clear();
+    }
+
+    private static TooMany tooMany(Duration wait) {
+        return new TooMany("Too many wrong passwords. Wait " + WINDOW.toMinutes() + " minutes, then try again.", wait);
+    }
+
+    /** An IPv4 address, or the first half of an IPv6 address: whoever has one of those has all with the same first half. */
+    private static String network(String address) {
+        if (!address.contains(":")) {
+            return address;
+        }
+        try {
+            byte[] bytes = InetAddress.getByName(address).getAddress();
+            return HexFormat.of().formatHex(bytes, 0, bytes.length == IPV6_BYTES ? IPV6_NETWORK_BYTES : bytes.length);
+        } catch (UnknownHostException e) {
+            return address;
         }
     }
 
-    synchronized void failed(String email, String machine) {
-        note(both(email, machine), PER_PERSON_AND_MACHINE);
-        note(machine, PER_MACHINE);
-    }
-
-    synchronized void succeeded(String email, String machine) {
-        failures.remove(both(email, machine));
-    }
-
-    private int recent(String key) {
-        Deque<Instant> moments = failures.get(key);
-        if (moments == null) {
-            return 0;
+    private static String hash(String text) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
         }
-        Instant start = clock.instant().minus(WINDOW);
-        moments.removeIf(moment -> !moment.isAfter(start));
-        return moments.size();
-    }
-
-    private void note(String key, int most) {
-        Deque<Instant> moments = failures.computeIfAbsent(key, k -> new ArrayDeque<>());
-        moments.addLast(clock.instant());
-        if (moments.size() > most) {
-            moments.removeFirst();
-        }
-    }
-
-    private static String both(String email, String machine) {
-        return email.strip().toLowerCase(Locale.ROOT) + " " + machine;
     }
 }

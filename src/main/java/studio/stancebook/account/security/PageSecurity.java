@@ -9,6 +9,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.authentication.ProviderManager;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -60,7 +61,7 @@ class PageSecurity {
     @Order(2)
     SecurityFilterChain pages(
             HttpSecurity http, PasswordSignIn byPassword, Staff staff, SignIns signIns, SignInDeeds deeds) {
-        return http.authenticationProvider(byPassword)
+        return http.authenticationManager(new ProviderManager(byPassword))
                 .csrf(csrf -> csrf.csrfTokenRepository(formTokens()))
                 .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
                 .formLogin(form -> signIn(form, signIns))

@@ -2,6 +2,7 @@ package studio.stancebook.account.security;
 
 import org.springframework.security.authentication.AccountStatusUserDetailsChecker;
 import org.springframework.security.authentication.BadCredentialsException;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
@@ -10,43 +11,75 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.PasswordRules;
 import studio.stancebook.account.internal.SignInDeeds;
+import studio.stancebook.account.internal.Staff;
+import studio.stancebook.problem.TooMany;
 
 /**
- * Recognises a person by address and password.
+ * Recognises a person by address and password: the only way in by password, for pages and for the API.
  *
- * <p>An unknown address costs the same time as a wrong password, and whether a person is active is looked at only after
- * the password was right, so that neither can be probed.
+ * <p>An unknown address costs as much hashing as a wrong password, and whether a person is active is looked at only after the
+ * password was right, so that neither can be probed.
  */
 @Component
 class PasswordSignIn extends DaoAuthenticationProvider {
 
+    /** Has a control character, so it is nobody's. */
+    private static final String NOBODYS_PASSWORD = "\0";
+
     private final Attempts attempts;
     private final SignInDeeds deeds;
 
-    PasswordSignIn(PersonLookup people, PasswordEncoder passwords, Attempts attempts, SignInDeeds deeds) {
-        super(people);
+    PasswordSignIn(Staff staff, PasswordEncoder passwords, Attempts attempts, SignInDeeds deeds) {
+        super(new PersonLookup(staff));
         this.attempts = attempts;
         this.deeds = deeds;
         setPasswordEncoder(passwords);
-        setUserDetailsPasswordService(people);
+        setUserDetailsPasswordService(new PersonLookup(staff));
         setPreAuthenticationChecks(person -> {});
         setPostAuthenticationChecks(new AccountStatusUserDetailsChecker());
     }
 
     @Override
     public Authentication authenticate(Authentication claim) {
-        String machine = machine(claim);
-        attempts.check(claim.getName(), machine);
-        try {
-            Authentication proven = super.authenticate(claim);
-            attempts.succeeded(claim.getName(), machine);
-            return proven;
-        } catch (AuthenticationException refused) {
-            attempts.failed(claim.getName(), machine);
-            deeds.refused(claim.getName(), machine);
-            throw new BadCredentialsException("Address and password do not match anyone who may sign in here.");
+        String email = claim.getName();
+        if (email.length() > Staff.LONGEST_EMAIL) {
+            throw refused();
         }
+        Attempts.Attempt attempt = begin(email, address(claim));
+        try {
+            Authentication proven = super.authenticate(withPossiblePassword(claim));
+            attempts.succeeded(attempt);
+            return proven;
+        } catch (AuthenticationException reason) {
+            deeds.refused(email, address(claim));
+            throw refused();
+        }
+    }
+
+    private Attempts.Attempt begin(String email, String address) {
+        try {
+            return attempts.begin(email, address);
+        } catch (TooMany refusal) {
+            throw new TooManyAttempts(refusal);
+        }
+    }
+
+    private static BadCredentialsException refused() {
+        return new BadCredentialsException("Address and password do not match anyone who may sign in here.");
+    }
+
+    /** A password that nobody can have, however long, is hashed as a short one that nobody has. */
+    private static Authentication withPossiblePassword(Authentication claim) {
+        if (claim.getCredentials() instanceof String password
+                && PasswordRules.objection(password).isEmpty()) {
+            return claim;
+        }
+        UsernamePasswordAuthenticationToken other =
+                UsernamePasswordAuthenticationToken.unauthenticated(claim.getName(), NOBODYS_PASSWORD);
+        other.setDetails(claim.getDetails());
+        return other;
     }
 
     /** The principal is a {@link SignedIn}, which holds no password and may be kept in a session. */
@@ -57,7 +90,7 @@ class PasswordSignIn extends DaoAuthenticationProvider {
         return super.createSuccessAuthentication(signedIn, authentication, user);
     }
 
-    private static String machine(Authentication claim) {
+    private static String address(Authentication claim) {
         return claim.getDetails() instanceof WebAuthenticationDetails details ? details.getRemoteAddress() : "unknown";
     }
 }

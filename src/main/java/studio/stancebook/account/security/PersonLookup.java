@@ -5,12 +5,13 @@ import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsPasswordService;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
-import org.springframework.stereotype.Component;
 import studio.stancebook.account.internal.Credentials;
 import studio.stancebook.account.internal.Staff;
 
-/** Finds people by address for Spring Security, and renews hashes made at a lower cost than today's. */
-@Component
+/**
+ * Finds people by address for Spring Security, and renews hashes made at a lower cost than today's. Not a bean: Spring Security
+ * would make another way in of it, around the limits of {@link PasswordSignIn}.
+ */
 class PersonLookup implements UserDetailsService, UserDetailsPasswordService {
 
     private final Staff staff;

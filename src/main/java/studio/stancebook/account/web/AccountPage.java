@@ -3,6 +3,7 @@ package studio.stancebook.account.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,10 +17,12 @@ import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.Credentials;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.security.CurrentPassword;
 import studio.stancebook.account.security.Renewal;
 import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.TooMany;
 
 /** A person's own account: where they are signed in, password and tokens. */
 @Controller
@@ -30,13 +33,21 @@ class AccountPage {
 
     private final Staff staff;
     private final TokenDesk desk;
+    private final CurrentPassword currentPassword;
     private final Renewal renewal;
     private final RoleWords roles;
     private final SignIns signIns;
 
-    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles, SignIns signIns) {
+    AccountPage(
+            Staff staff,
+            TokenDesk desk,
+            CurrentPassword currentPassword,
+            Renewal renewal,
+            RoleWords roles,
+            SignIns signIns) {
         this.staff = staff;
         this.desk = desk;
+        this.currentPassword = currentPassword;
         this.renewal = renewal;
         this.roles = roles;
         this.signIns = signIns;
@@ -57,11 +68,16 @@ class AccountPage {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         try {
-            Credentials now = staff.changeOwnPassword(who, current, wanted);
+            currentPassword.check(who, "currentPassword", current, request.getRemoteAddr());
+            Credentials now = staff.changeOwnPassword(who, wanted);
             renewal.renew(now.signedIn(), request, response);
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
             return page(who, "", FieldErrors.of(refusal, "newPassword"), model, request);
+        } catch (TooMany refusal) {
+            response.setStatus(refusal.type().status());
+            refusal.retryAfter().ifPresent(seconds -> response.setHeader(HttpHeaders.RETRY_AFTER, seconds));
+            return page(who, "", FieldErrors.of(refusal, "currentPassword"), model, request);
         }
         redirect.addFlashAttribute("notice", "account.password.changed");
         return HERE;

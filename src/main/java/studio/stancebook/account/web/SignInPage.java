@@ -2,6 +2,7 @@ package studio.stancebook.account.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.security.web.WebAttributes;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.security.TooManyAttempts;
 
 /** Where people sign in. */
@@ -40,10 +42,15 @@ class SignInPage {
             @RequestAttribute(name = WebAttributes.AUTHENTICATION_EXCEPTION, required = false) @Nullable Exception why,
             HttpServletResponse response,
             Model model) {
-        boolean tooMany = why instanceof TooManyAttempts;
-        response.setStatus((tooMany ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.FORBIDDEN).value());
-        model.addAttribute("email", email);
-        model.addAttribute("refusal", tooMany ? "account.sign-in.too-many" : "account.sign-in.refused");
+        if (why instanceof TooManyAttempts tooMany) {
+            tooMany.refusal().retryAfter().ifPresent(seconds -> response.setHeader(HttpHeaders.RETRY_AFTER, seconds));
+            response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
+            model.addAttribute("refusal", "account.sign-in.too-many");
+        } else {
+            response.setStatus(HttpStatus.FORBIDDEN.value());
+            model.addAttribute("refusal", "account.sign-in.refused");
+        }
+        model.addAttribute("email", email.length() > Staff.LONGEST_EMAIL ? "" : email);
         return VIEW;
     }
 }

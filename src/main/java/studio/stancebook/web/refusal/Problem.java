@@ -5,6 +5,7 @@ import org.springframework.http.HttpHeaders;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.ProblemType;
 import studio.stancebook.problem.Refusal;
+import studio.stancebook.problem.TooMany;
 
 /**
  * What is told about a refusal or failure, to programs and people alike.
@@ -38,6 +39,15 @@ record Problem(ProblemType type, int status, String detail, List<FieldError> err
     }
 
     static Problem of(Refusal refusal) {
-        return of(refusal.type(), refusal.detail(), refusal.errors());
+        return new Problem(
+                refusal.type(), refusal.type().status(), refusal.detail(), refusal.errors(), headers(refusal));
+    }
+
+    private static HttpHeaders headers(Refusal refusal) {
+        HttpHeaders headers = new HttpHeaders();
+        if (refusal instanceof TooMany tooMany) {
+            tooMany.retryAfter().ifPresent(seconds -> headers.set(HttpHeaders.RETRY_AFTER, seconds));
+        }
+        return headers;
     }
 }
