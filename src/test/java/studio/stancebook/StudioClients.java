@@ -93,7 +93,7 @@ public class StudioClients {
 
     /** Makes somebody for one test alone, who signs in with {@link #PASSWORD}. */
     public SignedIn add(String email, String name, Role role) {
-        PersonEntry made = staff.add(new NewPerson(email, name, role.key(), PASSWORD));
+        PersonEntry made = staff.addWithOwnPassword(new NewPerson(email, name, role.key(), PASSWORD));
         return new SignedIn(made.id(), made.displayName(), made.email(), made.role());
     }
 

@@ -216,7 +216,7 @@ class AccessTest {
 
         assertThat(browser.get("/account").statusCode()).isEqualTo(302);
         browser.signIn(person.email(), "quite another password");
-        assertThat(browser.get("/account").statusCode()).isEqualTo(200);
+        assertThat(browser.get("/account/password").statusCode()).isEqualTo(200);
     }
 
     @Test

@@ -14,6 +14,8 @@ import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.NewPerson;
+import studio.stancebook.account.internal.Staff;
 
 /** A lead comes in, adds somebody, makes a token and looks at the API, in a real browser. */
 @StudioTest
@@ -24,6 +26,9 @@ class AccountJourneyIT {
 
     @Autowired
     StudioClients studio;
+
+    @Autowired
+    Staff staff;
 
     private BrowserVisit visit;
 
@@ -67,6 +72,31 @@ class AccountJourneyIT {
                 .isOk();
         page.getByRole(AriaRole.BUTTON, button("Revoke the token plotter")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("revoked");
+        assertThat(visit.complaints()).isEmpty();
+    }
+
+    @Test
+    void choosesAPasswordInPlaceOfTheOneThatALeadSet() {
+        String email = "given.in.browser@studio.example";
+        staff.add(new NewPerson(email, "Given In Browser", "tutor", "given by the lead"));
+        Page page = page(ColorScheme.LIGHT, 1280);
+
+        page.navigate(studio.address() + "/segments");
+        page.getByLabel("E-mail").fill(email);
+        page.getByLabel("Password").fill("given by the lead");
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/account/password");
+        visit.meetsTheRulesThroughout("/account/password");
+        page.getByLabel("The password you were given").fill("given by the lead");
+        page.getByLabel("New password").fill("password1234");
+        page.keyboard().press("Enter");
+        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("most common");
+        page.getByLabel("The password you were given").fill("given by the lead");
+        page.getByLabel("New password").fill("chosen by nobody else");
+        page.keyboard().press("Enter");
+        page.waitForURL(studio.address() + "/");
+
+        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("Your password is changed");
         assertThat(visit.complaints()).isEmpty();
     }
 

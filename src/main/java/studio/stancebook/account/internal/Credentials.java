@@ -9,12 +9,19 @@ import studio.stancebook.account.SignedIn;
  * @param signedIn who the person is once recognised
  * @param passwordHash the encoded password
  * @param passwordChangedAt sign-ins from before this moment are over
+ * @param passwordChangeDue whether somebody else set the password, so that the person has to choose their own first
  * @param active whether the person may sign in at all
  */
-public record Credentials(SignedIn signedIn, String passwordHash, Instant passwordChangedAt, boolean active) {
+public record Credentials(
+        SignedIn signedIn, String passwordHash, Instant passwordChangedAt, boolean passwordChangeDue, boolean active) {
 
     static Credentials of(Person person) {
-        return new Credentials(person.signedIn(), person.passwordHash(), person.passwordChangedAt(), person.active());
+        return new Credentials(
+                person.signedIn(),
+                person.passwordHash(),
+                person.passwordChangedAt(),
+                person.passwordChangeDue(),
+                person.active());
     }
 
     /** Leaves out the hash. */

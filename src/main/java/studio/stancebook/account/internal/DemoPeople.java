@@ -64,7 +64,7 @@ class DemoPeople implements ApplicationRunner {
             List<NewPerson> people =
                     PEOPLE.stream().map(DemoPeople::withPassword).toList();
             write(people);
-            transaction.executeWithoutResult(status -> people.forEach(staff::add));
+            transaction.executeWithoutResult(status -> people.forEach(staff::addWithOwnPassword));
         }
     }
 

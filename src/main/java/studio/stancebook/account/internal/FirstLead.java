@@ -42,7 +42,7 @@ public class FirstLead {
     public synchronized void make(
             @Nullable String typedKey, @Nullable String email, @Nullable String name, @Nullable String password) {
         check(typedKey);
-        staff.add(new NewPerson(email, name, Role.LEAD.key(), password));
+        staff.addWithOwnPassword(new NewPerson(email, name, Role.LEAD.key(), password));
         key = null;
     }
 

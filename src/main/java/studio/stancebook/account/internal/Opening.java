@@ -46,7 +46,7 @@ class Opening {
                     "Set both, or neither for a link on the console.");
         }
         try {
-            staff.add(new NewPerson(admin.email(), "Studio lead", Role.LEAD.key(), admin.password()));
+            staff.addWithOwnPassword(new NewPerson(admin.email(), "Studio lead", Role.LEAD.key(), admin.password()));
         } catch (Refusal refusal) {
             throw new CannotStart(
                     "The first lead cannot be made from STANCEBOOK_ADMIN_EMAIL and STANCEBOOK_ADMIN_PASSWORD: "

@@ -43,6 +43,9 @@ class Person {
     private Instant passwordChangedAt = Instant.EPOCH;
 
     @Column(nullable = false)
+    private boolean passwordChangeDue;
+
+    @Column(nullable = false)
     private boolean active = true;
 
     @Column(nullable = false, updatable = false)
@@ -50,11 +53,13 @@ class Person {
 
     protected Person() {}
 
-    Person(String email, String displayName, Role role, String passwordHash, Instant now) {
+    /** @param passwordChangeDue whether somebody else set the password */
+    Person(String email, String displayName, Role role, String passwordHash, boolean passwordChangeDue, Instant now) {
         this.email = canonical(email);
         this.displayName = displayName;
         this.role = role;
         this.passwordHash = passwordHash;
+        this.passwordChangeDue = passwordChangeDue;
         this.passwordChangedAt = now;
         this.createdAt = now;
     }
@@ -70,9 +75,16 @@ class Person {
         active = nowActive;
     }
 
-    void changePassword(String newHash, Instant now) {
+    /** @param changeDue whether somebody else set the password */
+    void changePassword(String newHash, boolean changeDue, Instant now) {
         passwordHash = newHash;
+        passwordChangeDue = changeDue;
         passwordChangedAt = now;
+    }
+
+    /** Keeps the same password under another hash. */
+    void rehash(String newHash) {
+        passwordHash = newHash;
     }
 
     boolean isActiveLead() {
@@ -107,6 +119,10 @@ class Person {
         return passwordChangedAt;
     }
 
+    boolean passwordChangeDue() {
+        return passwordChangeDue;
+    }
+
     boolean active() {
         return active;
     }
@@ -116,6 +132,6 @@ class Person {
     }
 
     PersonEntry entry() {
-        return new PersonEntry(id(), email, displayName, role, active, version, createdAt);
+        return new PersonEntry(id(), email, displayName, role, active, passwordChangeDue, version, createdAt);
     }
 }

@@ -55,11 +55,6 @@ final class PersonChecks {
         return Boolean.TRUE.equals(typed);
     }
 
-    String password(String field, @Nullable String typed) {
-        PasswordRules.objection(typed).ifPresent(objection -> object(field, objection));
-        return typed == null ? "" : typed;
-    }
-
     void object(String field, String message) {
         objections.add(new FieldError(field, message));
     }

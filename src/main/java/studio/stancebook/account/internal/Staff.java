@@ -16,6 +16,7 @@ import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.NotFound;
 
 /** The people of the studio and the rules for changing them; who may do so is the caller's to check. */
@@ -29,6 +30,7 @@ public class Staff {
     private final People people;
     private final AccessTokens tokens;
     private final PasswordEncoder passwords;
+    private final PasswordPolicy policy;
     private final Clock clock;
     private final ApplicationEventPublisher events;
 
@@ -36,11 +38,13 @@ public class Staff {
             People people,
             AccessTokens tokens,
             PasswordEncoder passwords,
+            PasswordPolicy policy,
             Clock clock,
             ApplicationEventPublisher events) {
         this.people = people;
         this.tokens = tokens;
         this.passwords = passwords;
+        this.policy = policy;
         this.clock = clock;
         this.events = events;
     }
@@ -73,22 +77,31 @@ public class Staff {
     }
 
     /**
-     * Adds an active person.
+     * Adds an active person, who has to choose another password before anything else.
      *
      * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
      * @throws Conflict if the address belongs to somebody already, active or not
      */
     public PersonEntry add(NewPerson typed) {
+        return add(typed, true);
+    }
+
+    /** Adds an active person whose password is their own already; refuses as {@link #add} does. */
+    public PersonEntry addWithOwnPassword(NewPerson typed) {
+        return add(typed, false);
+    }
+
+    private PersonEntry add(NewPerson typed, boolean passwordChangeDue) {
         PersonChecks checks = new PersonChecks();
         String email = checks.email(typed.email());
         String name = checks.displayName(typed.displayName());
         Role role = checks.role(typed.role());
-        String password = checks.password("password", typed.password());
+        String password = newPassword(checks, "password", typed.password(), name, email);
         checks.refuseIfAny();
         if (people.existsByEmail(email)) {
             throw Conflict.ofField("email", "There is a person with the address " + email + " already.");
         }
-        Person person = new Person(email, name, role, hash(password), clock.instant());
+        Person person = new Person(email, name, role, hash(password), passwordChangeDue, clock.instant());
         PersonEntry added = people.saveAndFlush(person).entry();
         tell("added", added, Facts.none(), facts(added));
         return added;
@@ -118,15 +131,24 @@ public class Staff {
         return changed;
     }
 
-    /** Gives a person another password; whoever came in with the old one is out, and so are the person's tokens. */
+    /**
+     * Gives a person another password, which they have to replace before anything else; whoever came in with the old one is
+     * out, and so are the person's tokens.
+     */
     public void resetPassword(long id, @Nullable String newPassword) {
-        PersonChecks checks = new PersonChecks();
-        String password = checks.password("password", newPassword);
-        checks.refuseIfAny();
         Person person = find(id);
-        setPassword(person, password);
+        PersonChecks checks = new PersonChecks();
+        String password = newPassword(checks, "password", newPassword, person.displayName(), person.email());
+        checks.refuseIfAny();
+        setPassword(person, password, true);
         int revoked = tokens.revokeAll(id);
         tell("password reset", person.entry(), Facts.none(), Facts.of("tokens revoked", revoked));
+    }
+
+    /** Whether a person still has a password that somebody else set. */
+    @Transactional(readOnly = true)
+    public boolean isPasswordChangeDue(long id) {
+        return find(id).passwordChangeDue();
     }
 
     /** Whether this is the password of a person. */
@@ -142,17 +164,19 @@ public class Staff {
     public Credentials changeOwnPassword(SignedIn who, @Nullable String newPassword) {
         Person person = find(who.personId());
         PersonChecks checks = new PersonChecks();
-        String password = checks.password("newPassword", newPassword);
+        String password = newPassword(checks, "newPassword", newPassword, person.displayName(), person.email());
         checks.refuseIfAny();
-        setPassword(person, password);
+        if (passwords.matches(password, person.passwordHash())) {
+            throw Impossible.ofField("newPassword", "This is the password you have now. Choose another.");
+        }
+        setPassword(person, password, false);
         tell("password changed", person.entry(), Facts.none(), Facts.none());
         return Credentials.of(person);
     }
 
     /** Stores the same password under a newer hash. */
     public void rehash(long id, String newHash) {
-        Person person = find(id);
-        person.changePassword(newHash, person.passwordChangedAt());
+        find(id).rehash(newHash);
     }
 
     /** Never with a password or its hash. */
@@ -177,8 +201,14 @@ public class Staff {
         }
     }
 
-    private void setPassword(Person person, String password) {
-        person.changePassword(hash(password), clock.instant());
+    private String newPassword(
+            PersonChecks checks, String field, @Nullable String typed, String displayName, String email) {
+        policy.objection(typed, displayName, email).ifPresent(objection -> checks.object(field, objection));
+        return typed == null ? "" : typed;
+    }
+
+    private void setPassword(Person person, String password, boolean changeDue) {
+        person.changePassword(hash(password), changeDue, clock.instant());
         people.saveAndFlush(person);
     }
 

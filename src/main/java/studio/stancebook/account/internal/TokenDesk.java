@@ -17,6 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Legible;
 import studio.stancebook.problem.NotFound;
@@ -44,10 +45,16 @@ public class TokenDesk {
      * Issues a token, whose secret is in the answer and nowhere else.
      *
      * @throws Impossible if the name is blank or too long
+     * @throws Forbidden if the owner still has a password that somebody else set
      */
     public IssuedToken issue(SignedIn owner, @Nullable String typedName) {
         String name = checkedName(typedName);
         Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
+        if (person.passwordChangeDue()) {
+            throw new Forbidden(
+                    "Somebody else set your password. Sign in to the pages and choose your own first; then make a"
+                            + " token.");
+        }
         String secret = Secret.token();
         AccessToken token = tokens.save(new AccessToken(person, name, hash(secret), clock.instant()));
         Facts made = Facts.of("name", name).and("owner", person.displayName());

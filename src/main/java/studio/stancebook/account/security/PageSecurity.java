@@ -49,7 +49,7 @@ class PageSecurity {
     };
 
     /** A part of a page, asked for by script: it cannot take somebody to the sign-in page by a redirect. */
-    private static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
+    static final RequestMatcher PART_OF_PAGE = new RequestHeaderRequestMatcher("HX-Request", "true");
 
     /** Requests are timed as a whole; timing each of the filters would cost more than most of them do. */
     @Bean

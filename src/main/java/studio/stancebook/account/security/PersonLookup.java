@@ -34,6 +34,7 @@ class PersonLookup implements UserDetailsService, UserDetailsPasswordService {
         }
         Credentials old = person.credentials();
         staff.rehash(old.signedIn().personId(), newHash);
-        return new PersonDetails(new Credentials(old.signedIn(), newHash, old.passwordChangedAt(), old.active()));
+        return new PersonDetails(new Credentials(
+                old.signedIn(), newHash, old.passwordChangedAt(), old.passwordChangeDue(), old.active()));
     }
 }

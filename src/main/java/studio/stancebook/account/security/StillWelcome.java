@@ -22,7 +22,7 @@ import studio.stancebook.account.internal.Staff;
 
 /**
  * Looks a signed-in person up again at every request, so that a change of role, a deactivation or a new password takes
- * effect at once and not only when the session ends.
+ * effect at once and not only when the session ends; and leads whoever has to choose a password to where they do.
  */
 final class StillWelcome extends OncePerRequestFilter {
 
@@ -48,6 +48,8 @@ final class StillWelcome extends OncePerRequestFilter {
                     staff.credentialsOf(who.personId()).filter(credentials -> isWelcome(credentials, authentication));
             if (now.isEmpty()) {
                 end(request.getSession(false));
+            } else if (now.get().passwordChangeDue() && OwnPasswordFirst.leads(request, response)) {
+                return;
             } else if (!now.get().signedIn().equals(who)) {
                 continueAs(now.get().signedIn(), authentication);
             }

@@ -30,6 +30,8 @@ import studio.stancebook.problem.TooMany;
 class AccountPage {
 
     private static final String HERE = "redirect:/account";
+    private static final String VIEW = "account/account";
+    private static final String CHOOSE_PASSWORD = "account/choose-password";
 
     private final Staff staff;
     private final TokenDesk desk;
@@ -58,6 +60,16 @@ class AccountPage {
         return page(who, "", FieldErrors.none(), model, request);
     }
 
+    /** For whoever has to choose a password; others change theirs on the page of their account. */
+    @GetMapping("/password")
+    String choosePassword(@AuthenticationPrincipal SignedIn who, Model model) {
+        if (!staff.isPasswordChangeDue(who.personId())) {
+            return HERE;
+        }
+        model.addAttribute("errors", FieldErrors.none());
+        return CHOOSE_PASSWORD;
+    }
+
     @PostMapping("/password")
     String changePassword(
             @AuthenticationPrincipal SignedIn who,
@@ -67,20 +79,21 @@ class AccountPage {
             HttpServletRequest request,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        boolean due = staff.isPasswordChangeDue(who.personId());
         try {
             currentPassword.check(who, "currentPassword", current, request.getRemoteAddr());
             Credentials now = staff.changeOwnPassword(who, wanted);
             renewal.renew(now.signedIn(), request, response);
-        } catch (Impossible refusal) {
+        } catch (Impossible | TooMany refusal) {
             response.setStatus(refusal.type().status());
-            return page(who, "", FieldErrors.of(refusal, "newPassword"), model, request);
-        } catch (TooMany refusal) {
-            response.setStatus(refusal.type().status());
-            refusal.retryAfter().ifPresent(seconds -> response.setHeader(HttpHeaders.RETRY_AFTER, seconds));
-            return page(who, "", FieldErrors.of(refusal, "currentPassword"), model, request);
+            if (refusal instanceof TooMany tooMany) {
+                tooMany.retryAfter().ifPresent(seconds -> response.setHeader(HttpHeaders.RETRY_AFTER, seconds));
+            }
+            page(who, "", FieldErrors.of(refusal, "currentPassword"), model, request);
+            return due ? CHOOSE_PASSWORD : VIEW;
         }
         redirect.addFlashAttribute("notice", "account.password.changed");
-        return HERE;
+        return due ? "redirect:/" : HERE;
     }
 
     /** Shows the secret in the answer itself, so that it is kept nowhere, not even in the session until the next page. */
@@ -134,6 +147,6 @@ class AccountPage {
         model.addAttribute("tokens", desk.list(who).stream().map(TokenLine::of).toList());
         model.addAttribute("tokenName", tokenName);
         model.addAttribute("errors", errors);
-        return "account/account";
+        return VIEW;
     }
 }
