@@ -25,6 +25,7 @@ public class Staff {
 
     private final People people;
     private final AccessTokens tokens;
+    private final Passkeys passkeys;
     private final PasswordEncoder passwords;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -32,11 +33,13 @@ public class Staff {
     Staff(
             People people,
             AccessTokens tokens,
+            Passkeys passkeys,
             PasswordEncoder passwords,
             Clock clock,
             ApplicationEventPublisher events) {
         this.people = people;
         this.tokens = tokens;
+        this.passkeys = passkeys;
         this.passwords = passwords;
         this.clock = clock;
         this.events = events;
@@ -115,18 +118,18 @@ public class Staff {
         return changed;
     }
 
-    /** Gives a person another password; whoever came in with the old one is out, and so are the person's tokens. */
+    /** Gives a person another password; whoever came in before is out, and so are the person's tokens and passkeys. */
     public void resetPassword(long id, @Nullable String newPassword) {
         PersonChecks checks = new PersonChecks();
         String password = checks.password("password", newPassword);
         checks.refuseIfAny();
         Person person = find(id);
         setPassword(person, password);
-        int revoked = tokens.revokeAll(id);
-        tell("password reset", person.entry(), Facts.none(), Facts.of("tokens revoked", revoked));
+        Facts gone = Facts.of("tokens revoked", tokens.revokeAll(id)).and("passkeys removed", passkeys.removeAll(id));
+        tell("password reset", person.entry(), Facts.none(), gone);
     }
 
-    /** Lets a person replace their own password, knowing the current one; their other sign-ins are over, their tokens stay. */
+    /** Lets a person replace their own password, knowing the current one; their other sign-ins are over, tokens and passkeys stay. */
     public Credentials changeOwnPassword(SignedIn who, @Nullable String current, @Nullable String newPassword) {
         Person person = find(who.personId());
         PersonChecks checks = new PersonChecks();

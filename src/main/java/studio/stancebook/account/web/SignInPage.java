@@ -1,17 +1,24 @@
 package studio.stancebook.account.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.passkey.PasskeyCeremonies;
+import studio.stancebook.account.passkey.PasskeyRefused;
+import studio.stancebook.account.passkey.RelyingParty;
 import studio.stancebook.account.security.TooManyAttempts;
 
 /** Where people sign in. */
@@ -19,6 +26,19 @@ import studio.stancebook.account.security.TooManyAttempts;
 class SignInPage {
 
     private static final String VIEW = "account/sign-in";
+
+    private final PasskeyCeremonies passkeys;
+    private final RelyingParty party;
+
+    SignInPage(PasskeyCeremonies passkeys, RelyingParty party) {
+        this.passkeys = passkeys;
+        this.party = party;
+    }
+
+    @ModelAttribute("party")
+    RelyingParty party() {
+        return party;
+    }
 
     @GetMapping("/sign-in")
     String show(
@@ -33,7 +53,14 @@ class SignInPage {
         return VIEW;
     }
 
-    /** Forwarded to by the filter that found address and password wanting; the address typed is kept. */
+    /** What the browser's script needs to ask for a passkey, which it then posts to {@code /sign-in/passkey}. */
+    @PostMapping(path = "/sign-in/passkey/options", produces = MediaType.APPLICATION_JSON_VALUE)
+    @ResponseBody
+    String passkeyOptions(HttpServletRequest request, HttpServletResponse response) {
+        return passkeys.ask(request, response);
+    }
+
+    /** Forwarded to by the filters that found address and password, or a passkey, wanting; the address typed is kept. */
     @PostMapping("/sign-in/refused")
     String refused(
             @RequestParam(name = "email", defaultValue = "") String email,
@@ -43,7 +70,14 @@ class SignInPage {
         boolean tooMany = why instanceof TooManyAttempts;
         response.setStatus((tooMany ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.FORBIDDEN).value());
         model.addAttribute("email", email);
-        model.addAttribute("refusal", tooMany ? "account.sign-in.too-many" : "account.sign-in.refused");
+        model.addAttribute("refusal", words(why));
         return VIEW;
+    }
+
+    private static String words(@Nullable Exception why) {
+        if (why instanceof TooManyAttempts) {
+            return "account.sign-in.too-many";
+        }
+        return why instanceof PasskeyRefused ? "account.passkeys.refused" : "account.sign-in.refused";
     }
 }
