@@ -3,18 +3,22 @@ package studio.stancebook.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.Base64;
 import java.util.Collections;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
@@ -84,10 +88,16 @@ abstract class PasskeyTest {
         String cookie = browser.cookie("passkey-challenge");
         String shown = device.show(challenge);
 
-        assertThat(post(browser, shown).statusCode()).isEqualTo(302);
-        StudioBrowser again = studio.browser();
-        again.keep("passkey-challenge", cookie);
-        assertThat(post(again, shown).statusCode()).isEqualTo(403);
+        List<Integer> answers = IntStream.range(0, 8)
+                .parallel()
+                .mapToObj(i -> {
+                    StudioBrowser copy = studio.browser();
+                    copy.keep("passkey-challenge", cookie);
+                    return post(copy, shown).statusCode();
+                })
+                .toList();
+
+        assertThat(answers).hasSize(8).containsOnlyOnce(302).containsOnly(302, 403);
     }
 
     @Test
@@ -324,7 +334,33 @@ abstract class PasskeyTest {
                         + " \"clientDataJSON\": \"e30\", \"authenticatorData\": \"AA\", \"signature\": \"AA\"}}",
                 "{\"id\": \"AA\", \"rawId\": \"AA\", \"type\": \"public-key\", \"response\": {\"attestationObject\":"
                         + " \"m3______9_____w\", \"clientDataJSON\": \"e30\"}}",
+                attested("5B7FFFFFFFFFFFFFFF"),
+                attested("9F".repeat(5_000)),
+                attested("81".repeat(5_000)),
                 "\"" + "A".repeat(300_000) + "\"");
+    }
+
+    /** With an attestation object of these bytes, in hexadecimal. */
+    private static String attested(String bytes) {
+        String written = Base64.getUrlEncoder().encodeToString(HexFormat.of().parseHex(bytes));
+        return "{\"id\": \"AA\", \"rawId\": \"AA\", \"type\": \"public-key\", \"response\": {\"attestationObject\": \"" + written
+                + "\", \"clientDataJSON\": \"e30\"}}";
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clientDataJSON", "authenticatorData", "signature"})
+    void refusesAKnownPasskeyWithoutProof(String left, CapturedOutput output) {
+        SoftwareAuthenticator device = withPasskey(somebody(Role.VIEWER), "A laptop");
+        StudioBrowser browser = studio.browser();
+        String shown = device.show(ask(browser, "/sign-in"));
+
+        assertThat(post(browser, shown.replaceFirst("\"" + left + "\": \"[^\"]*\"", "\"" + left + "\": null"))
+                        .statusCode())
+                .isEqualTo(403);
+        assertThat(post(browser, shown.replaceFirst("\"" + left + "\": \"...", "\"" + left + "\": \"AAA"))
+                        .statusCode())
+                .isEqualTo(403);
+        assertThat(output.getAll()).doesNotContain("\tat ");
     }
 
     @ParameterizedTest

@@ -21,7 +21,7 @@ import tools.jackson.databind.json.JsonMapper;
  * (6.1), attestation object of the format "none" (6.5.4, 8.7), client data (5.8.1), signature (6.3.3); the key in the form of
  * RFC 9053, 7.1.1. It can be told to do wrong.
  */
-final class SoftwareAuthenticator {
+public final class SoftwareAuthenticator {
 
     private static final int PRESENT = 0x01;
     private static final int VERIFIED = 0x04;
@@ -38,7 +38,7 @@ final class SoftwareAuthenticator {
     private int count;
 
     /** @param origin that the browser sees */
-    SoftwareAuthenticator(String origin) {
+    public SoftwareAuthenticator(String origin) {
         this.origin = origin;
         new SecureRandom().nextBytes(id);
         try {
@@ -70,7 +70,7 @@ final class SoftwareAuthenticator {
     }
 
     /** {@code RegistrationResponseJSON} for {@code PublicKeyCredentialCreationOptionsJSON}. */
-    String make(String options) {
+    public String make(String options) {
         JsonNode asked = JSON.readTree(options);
         userHandle = asked.at("/user/id").asString();
         byte[] data = authenticatorData(asked.at("/rp/id").asString(), WITH_CREDENTIAL, attestedCredential());
