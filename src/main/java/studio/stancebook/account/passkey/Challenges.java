@@ -82,7 +82,7 @@ class Challenges {
                 .maxAge(age)
                 .httpOnly(true)
                 .secure(request.isSecure())
-                .sameSite("Strict")
+                .sameSite("Lax")
                 .build();
     }
 

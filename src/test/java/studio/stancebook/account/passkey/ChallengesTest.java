@@ -76,7 +76,7 @@ class ChallengesTest {
         assertThat(response.getHeader("Set-Cookie"))
                 .contains("HttpOnly")
                 .contains("Secure")
-                .contains("SameSite=Strict")
+                .contains("SameSite=Lax")
                 .doesNotContain(asked.getChallenge().toBase64UrlString());
     }
 
