@@ -118,7 +118,8 @@ abstract class PasskeyTest {
         SignedIn person = somebody(Role.DESIGNER);
         SoftwareAuthenticator device = withPasskey(person, "A laptop");
 
-        assertThat(signIn(studio.browser(), device.at("https://elsewhere.example")).statusCode())
+        assertThat(signIn(studio.browser(), device.at("https://elsewhere.example"))
+                        .statusCode())
                 .isEqualTo(403);
         device.at(studio.address()).counting(5);
         assertThat(signIn(studio.browser(), device).statusCode()).isEqualTo(302);
@@ -181,9 +182,8 @@ abstract class PasskeyTest {
                 .findFirst()
                 .orElseThrow();
 
-        int others = studio.browser(Role.LEAD)
-                .submit("/account", remove, Map.of())
-                .statusCode();
+        int others =
+                studio.browser(Role.LEAD).submit("/account", remove, Map.of()).statusCode();
         assertThat(others).isEqualTo(404);
         assertThat(signIn(studio.browser(), device).statusCode()).isEqualTo(302);
 
@@ -264,9 +264,10 @@ abstract class PasskeyTest {
         SoftwareAuthenticator device = new SoftwareAuthenticator(studio.address());
         String made = device.make(creation(browser, "The last one"));
         for (int i = 0; i < 20; i++) {
-            jdbc.sql("INSERT INTO passkey (person_id, label, credential_id, user_handle, public_key, attestation_object,"
-                            + " transports, uv_initialized, backup_eligible, backup_state, signature_count, created_at)"
-                            + " VALUES (?, 'One of many', ?, ?, 'AA', 'AA', '', TRUE, FALSE, FALSE, 0, ?)")
+            jdbc.sql(
+                            "INSERT INTO passkey (person_id, label, credential_id, user_handle, public_key, attestation_object,"
+                                    + " transports, uv_initialized, backup_eligible, backup_state, signature_count, created_at)"
+                                    + " VALUES (?, 'One of many', ?, ?, 'AA', 'AA', '', TRUE, FALSE, FALSE, 0, ?)")
                     .params(List.of(
                             person.personId(),
                             device.credentialId() + i,
@@ -343,8 +344,8 @@ abstract class PasskeyTest {
     /** With an attestation object of these bytes, in hexadecimal. */
     private static String attested(String bytes) {
         String written = Base64.getUrlEncoder().encodeToString(HexFormat.of().parseHex(bytes));
-        return "{\"id\": \"AA\", \"rawId\": \"AA\", \"type\": \"public-key\", \"response\": {\"attestationObject\": \"" + written
-                + "\", \"clientDataJSON\": \"e30\"}}";
+        return "{\"id\": \"AA\", \"rawId\": \"AA\", \"type\": \"public-key\", \"response\": {\"attestationObject\": \""
+                + written + "\", \"clientDataJSON\": \"e30\"}}";
     }
 
     @ParameterizedTest

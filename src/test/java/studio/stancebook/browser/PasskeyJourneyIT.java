@@ -118,7 +118,8 @@ class PasskeyJourneyIT {
     void offersNoPasskeyAtAnAddressWhereItWouldNotWork() {
         page.navigate(studio.address().replace("localhost", "127.0.0.1") + "/sign-in");
 
-        assertThat(page.getByText("Passkeys work at " + studio.address() + " only").isVisible())
+        assertThat(page.getByText("Passkeys work at " + studio.address() + " only")
+                        .isVisible())
                 .isTrue();
         assertThat(page.getByRole(AriaRole.BUTTON).allInnerTexts()).doesNotContain("Sign in with a passkey");
     }

@@ -36,8 +36,10 @@ class Challenges {
     private static final int MOST_MACHINES = 500;
 
     private final Clock clock;
-    private final Cache<String, Map<String, Asked>> ofMachines =
-            Caffeine.newBuilder().maximumSize(MOST_MACHINES).expireAfterWrite(LENGTH).build();
+    private final Cache<String, Map<String, Asked>> ofMachines = Caffeine.newBuilder()
+            .maximumSize(MOST_MACHINES)
+            .expireAfterWrite(LENGTH)
+            .build();
 
     Challenges(Clock clock) {
         this.clock = clock;

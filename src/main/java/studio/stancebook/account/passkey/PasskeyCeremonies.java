@@ -64,8 +64,8 @@ public class PasskeyCeremonies {
     /** Made when first used: the port may be known only once the server runs, and most starts need none of it. */
     private final Supplier<Webauthn4JRelyingPartyOperations> operations = SingletonSupplier.of(this::makeOperations);
 
-    private final Supplier<JsonMapper> json =
-            SingletonSupplier.of(() -> JsonMapper.builder().addModule(new WebauthnJacksonModule()).build());
+    private final Supplier<JsonMapper> json = SingletonSupplier.of(
+            () -> JsonMapper.builder().addModule(new WebauthnJacksonModule()).build());
 
     PasskeyCeremonies(RelyingParty party, Challenges challenges, PasskeyOwners owners, PasskeyDesk desk) {
         this.party = party;

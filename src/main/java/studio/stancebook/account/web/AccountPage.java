@@ -170,7 +170,8 @@ class AccountPage {
                 signIns.of(who.personId(), request.getSession(false)).stream()
                         .map(SignInLine::of)
                         .toList());
-        model.addAttribute("passkeys", passkeys.list(who).stream().map(PasskeyLine::of).toList());
+        model.addAttribute(
+                "passkeys", passkeys.list(who).stream().map(PasskeyLine::of).toList());
         model.addAttribute("party", party);
         model.addAttribute("who", who);
         model.addAttribute("role", roles.byKey().get(who.role().key()));
