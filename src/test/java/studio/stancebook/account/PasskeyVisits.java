@@ -22,26 +22,26 @@ record PasskeyVisits(StudioClients studio) {
         return device;
     }
 
-    static String creation(StudioBrowser browser, String label) {
+    String creation(StudioBrowser browser, String label) {
         return browser.submit("/account", "/account/passkeys/options", Map.of("label", label))
                 .body();
     }
 
-    static HttpResponse<String> add(StudioBrowser browser, String label, String credential) {
+    HttpResponse<String> add(StudioBrowser browser, String label, String credential) {
         Map<String, String> fields = new LinkedHashMap<>(Map.of("label", label));
         fields.put("credential", credential);
         return browser.submit("/account", "/account/passkeys", fields);
     }
 
-    static String ask(StudioBrowser browser, String pageOfForm) {
+    String ask(StudioBrowser browser, String pageOfForm) {
         return browser.submit(pageOfForm, "/sign-in/passkey/options", Map.of()).body();
     }
 
-    static HttpResponse<String> post(StudioBrowser browser, String shown) {
+    HttpResponse<String> post(StudioBrowser browser, String shown) {
         return browser.submit("/sign-in", "/sign-in/passkey", Collections.singletonMap("credential", shown));
     }
 
-    static HttpResponse<String> signIn(StudioBrowser browser, SoftwareAuthenticator device) {
+    HttpResponse<String> signIn(StudioBrowser browser, SoftwareAuthenticator device) {
         return post(browser, device.show(ask(browser, "/sign-in")));
     }
 
