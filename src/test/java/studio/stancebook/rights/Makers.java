@@ -3,6 +3,7 @@ package studio.stancebook.rights;
 import studio.stancebook.StudioClients;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.PasskeyDesk;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.account.session.SignIns;
@@ -21,6 +22,7 @@ record Makers(
         Proposals proposals,
         Staff staff,
         TokenDesk tokens,
+        PasskeyDesk passkeys,
         Uploads uploads,
         StudioMeasures measures,
         SignIns signIns) {

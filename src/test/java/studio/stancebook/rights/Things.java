@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -20,7 +21,7 @@ import studio.stancebook.measure.StudioRatio;
 import studio.stancebook.proposal.ProposalDraft;
 
 /**
- * One of each that a route can be asked for, made when first spoken of. Proposal, token, upload and sign-in belong to an
+ * One of each that a route can be asked for, made when first spoken of. Proposal, token, passkey, upload and sign-in belong to an
  * owner.
  */
 final class Things {
@@ -34,6 +35,7 @@ final class Things {
             Map.entry("proposals", "{proposal}"),
             Map.entry("people", "{person}"),
             Map.entry("tokens", "{token}"),
+            Map.entry("passkeys", "{passkey}"),
             Map.entry("bring-in", "{upload}"),
             Map.entry("queries", "{query}"),
             Map.entry("segments", "{segment}"),
@@ -74,6 +76,7 @@ final class Things {
         ways.put(
                 "token",
                 () -> makers.tokens().issue(owner, "Token of every route").id());
+        ways.put("passkey", this::makePasskey);
         ways.put("upload", this::makeUpload);
         ways.put("ratio", this::makeRatio);
         ways.put("signIn", this::signIn);
@@ -161,6 +164,13 @@ final class Things {
         return makers.uploads()
                 .receive(owner.personId(), new MockMultipartFile("file", "a.csv", "text/csv", table))
                 .id();
+    }
+
+    private long makePasskey() {
+        Visitor visitor = Visitor.of(makers.studio(), owner);
+        Route add = new Route("POST", "/account/passkeys", Optional.empty());
+        visitor.send(add, add.path(), Map.of(), "label=Passkey+of+every+route&credential=" + visitor.makePasskey());
+        return makers.passkeys().list(owner).get(0).id();
     }
 
     private String makeRatio() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -21,6 +22,7 @@ import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.SoftwareAuthenticator;
 
 /**
  * Somebody of a role, or a stranger, who asks for anything: on pages by a browser that is signed in and knows the token of
@@ -97,6 +99,14 @@ final class Visitor {
         Map<String, String> headers = new HashMap<>(more);
         headers.putAll(proof(route));
         return send(route, path, headers, sent(route, body));
+    }
+
+    /** What a browser sends of a passkey that it was just told to make; nothing where it was not told. */
+    String makePasskey() {
+        Route options = new Route("POST", "/account/passkeys/options", Optional.empty());
+        HttpResponse<String> answer = send(options, options.path(), Map.of(), "label=Passkey+of+every+route");
+        String made = answer.statusCode() == 200 ? new SoftwareAuthenticator(address).make(answer.body()) : "";
+        return URLEncoder.encode(made, StandardCharsets.UTF_8);
     }
 
     private Map<String, String> proof(Route route) {

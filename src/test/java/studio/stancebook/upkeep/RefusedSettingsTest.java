@@ -48,6 +48,7 @@ class RefusedSettingsTest {
                 "--stancebook.passwords.bcrypt-strength=high | STANCEBOOK_PASSWORDS_BCRYPT_STRENGTH) takes a number, not \"high\" | leave it out",
                 "--stancebook.passwords.bcrypt-strength=99 | stancebook.passwords.bcrypt-strength | 4 to 31",
                 "--stancebook.log-format=xml | There is no log format \"xml\" | logstash",
+                "--stancebook.public-url=studio.example | stancebook.public-url (STANCEBOOK_PUBLIC_URL) is studio.example | leave it out",
                 "--stancebook.metrics.token=short | stancebook.metrics.token (STANCEBOOK_METRICS_TOKEN) takes at least 20 characters | leave it out",
                 "--stancebook.room.reserve=plenty | STANCEBOOK_ROOM_RESERVE) takes a size such as 64MB, not \"plenty\" | leave it out",
                 "--stancebook.pasword.bcrypt-strength=12 | There is no setting stancebook.pasword.bcrypt-strength | STANCEBOOK_PASSWORDS_BCRYPT_STRENGTH",

@@ -31,4 +31,9 @@ interface People extends Repository<Person, Long> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select p from Person p where p.role = :role and p.active order by p.id")
     List<Person> lockActive(Role role);
+
+    /** A person, locked so that two changes at once cannot pass the same limit. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select p from Person p where p.id = :id")
+    Optional<Person> lock(long id);
 }

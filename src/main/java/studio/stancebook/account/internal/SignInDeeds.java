@@ -33,11 +33,12 @@ public class SignInDeeds {
     /**
      * Somebody signed in by page.
      *
+     * @param by what proved who it is, such as {@code password}
      * @param machine browser and system in words; may be empty
      * @param address where the request came from
      */
-    public void begun(SignedIn who, String machine, String address) {
-        tell("begun", who, Facts.of("machine", machine).and("address", address));
+    public void begun(SignedIn who, String by, String machine, String address) {
+        tell("begun", who, Facts.of("by", by).and("machine", machine).and("address", address));
     }
 
     /** Somebody signed out at the place where they were. */

@@ -29,6 +29,7 @@ public class Staff {
 
     private final People people;
     private final AccessTokens tokens;
+    private final Passkeys passkeys;
     private final PasswordEncoder passwords;
     private final PasswordPolicy policy;
     private final Clock clock;
@@ -37,12 +38,14 @@ public class Staff {
     Staff(
             People people,
             AccessTokens tokens,
+            Passkeys passkeys,
             PasswordEncoder passwords,
             PasswordPolicy policy,
             Clock clock,
             ApplicationEventPublisher events) {
         this.people = people;
         this.tokens = tokens;
+        this.passkeys = passkeys;
         this.passwords = passwords;
         this.policy = policy;
         this.clock = clock;
@@ -133,7 +136,7 @@ public class Staff {
 
     /**
      * Gives a person another password, which they have to replace before anything else; whoever came in with the old one is
-     * out, and so are the person's tokens.
+     * out, and so are the person's tokens and passkeys.
      */
     public void resetPassword(long id, @Nullable String newPassword) {
         Person person = find(id);
@@ -141,8 +144,8 @@ public class Staff {
         String password = newPassword(checks, "password", newPassword, person.displayName(), person.email());
         checks.refuseIfAny();
         setPassword(person, password, true);
-        int revoked = tokens.revokeAll(id);
-        tell("password reset", person.entry(), Facts.none(), Facts.of("tokens revoked", revoked));
+        Facts gone = Facts.of("tokens revoked", tokens.revokeAll(id)).and("passkeys removed", passkeys.removeAll(id));
+        tell("password reset", person.entry(), Facts.none(), gone);
     }
 
     /** Whether a person still has a password that somebody else set. */
@@ -158,8 +161,8 @@ public class Staff {
     }
 
     /**
-     * Lets a person replace their own password, the current one of which was checked; their other sign-ins are over, their
-     * tokens stay.
+     * Lets a person replace their own password, the current one of which was checked; their other sign-ins are over, tokens
+     * and passkeys stay.
      */
     public Credentials changeOwnPassword(SignedIn who, @Nullable String newPassword) {
         Person person = find(who.personId());

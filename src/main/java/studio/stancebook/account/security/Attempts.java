@@ -83,6 +83,19 @@ class Attempts {
         return attempt;
     }
 
+    /**
+     * Counts a try to sign in.
+     *
+     * @throws TooManyAttempts if it is not to be looked at now
+     */
+    Attempt beginSignIn(String email, String address) {
+        try {
+            return begin(email, address);
+        } catch (TooMany refusal) {
+            throw new TooManyAttempts(refusal);
+        }
+    }
+
     /** The password was right: the try is not counted, and the earlier ones of this person from this address no longer. */
     void succeeded(Attempt attempt) {
         byAddress.release(attempt.address());

@@ -19,6 +19,7 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
@@ -36,6 +37,8 @@ class PageSecurity {
 
     static final String[] OPEN_TO_ALL = {
         "/sign-in",
+        PasskeyForm.PATH,
+        PasskeyForm.PATH + "/options",
         "/setup",
         "/theme",
         "/problems/*",
@@ -60,11 +63,17 @@ class PageSecurity {
     @Bean
     @Order(2)
     SecurityFilterChain pages(
-            HttpSecurity http, PasswordSignIn byPassword, Staff staff, SignIns signIns, SignInDeeds deeds) {
+            HttpSecurity http,
+            PasswordSignIn byPassword,
+            PasskeySignIn byPasskey,
+            Staff staff,
+            SignIns signIns,
+            SignInDeeds deeds) {
         return http.authenticationManager(new ProviderManager(byPassword))
                 .csrf(csrf -> csrf.csrfTokenRepository(formTokens()))
                 .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
                 .formLogin(form -> signIn(form, signIns))
+                .with(new PasskeyForm(byPasskey, workingDay(signIns, "passkey"), refused()))
                 .logout(out -> out.logoutUrl("/sign-out")
                         .addLogoutHandler((request, response, who) -> leave(who, deeds))
                         .logoutSuccessUrl("/sign-in?left"))
@@ -95,8 +104,16 @@ class PageSecurity {
         form.loginPage("/sign-in")
                 .usernameParameter("email")
                 .passwordParameter("password")
-                .successHandler(new WorkingDay(new WantedPages(PART_OF_PAGE), signIns::begin))
-                .failureHandler(new ForwardAuthenticationFailureHandler("/sign-in/refused"));
+                .successHandler(workingDay(signIns, "password"))
+                .failureHandler(refused());
+    }
+
+    private static WorkingDay workingDay(SignIns signIns, String by) {
+        return new WorkingDay(new WantedPages(PART_OF_PAGE), (who, request) -> signIns.begin(who, by, request));
+    }
+
+    private static AuthenticationFailureHandler refused() {
+        return new ForwardAuthenticationFailureHandler("/sign-in/refused");
     }
 
     private static void leave(@Nullable Authentication authentication, SignInDeeds deeds) {

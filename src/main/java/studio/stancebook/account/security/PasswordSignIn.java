@@ -14,7 +14,6 @@ import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.PasswordRules;
 import studio.stancebook.account.internal.SignInDeeds;
 import studio.stancebook.account.internal.Staff;
-import studio.stancebook.problem.TooMany;
 
 /**
  * Recognises a person by address and password: the only way in by password, for pages and for the API.
@@ -47,7 +46,7 @@ class PasswordSignIn extends DaoAuthenticationProvider {
         if (email.length() > Staff.LONGEST_EMAIL) {
             throw refused();
         }
-        Attempts.Attempt attempt = begin(email, address(claim));
+        Attempts.Attempt attempt = attempts.beginSignIn(email, address(claim));
         try {
             Authentication proven = super.authenticate(withPossiblePassword(claim));
             attempts.succeeded(attempt);
@@ -55,14 +54,6 @@ class PasswordSignIn extends DaoAuthenticationProvider {
         } catch (AuthenticationException reason) {
             deeds.refused(email, address(claim));
             throw refused();
-        }
-    }
-
-    private Attempts.Attempt begin(String email, String address) {
-        try {
-            return attempts.begin(email, address);
-        } catch (TooMany refusal) {
-            throw new TooManyAttempts(refusal);
         }
     }
 

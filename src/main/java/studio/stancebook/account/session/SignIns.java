@@ -30,11 +30,15 @@ public class SignIns {
         this.deeds = deeds;
     }
 
-    /** Notes in the session of a request that somebody signed in by it, and tells so. */
-    public void begin(SignedIn who, HttpServletRequest request) {
+    /**
+     * Notes in the session of a request that somebody signed in by it, and tells so.
+     *
+     * @param by what proved who it is, such as {@code password}
+     */
+    public void begin(SignedIn who, String by, HttpServletRequest request) {
         String machine = Machine.words(request.getHeader(HttpHeaders.USER_AGENT));
         request.getSession().setAttribute(SignInMark.ATTRIBUTE, new SignInMark(machine, clock.instant()));
-        deeds.begun(who, machine, request.getRemoteAddr());
+        deeds.begun(who, by, machine, request.getRemoteAddr());
     }
 
     /** Where a person is signed in, the place used last first. */

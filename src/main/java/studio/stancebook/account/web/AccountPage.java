@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,11 +13,15 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.Credentials;
+import studio.stancebook.account.internal.PasskeyDesk;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.passkey.PasskeyCeremonies;
+import studio.stancebook.account.passkey.RelyingParty;
 import studio.stancebook.account.security.CurrentPassword;
 import studio.stancebook.account.security.Renewal;
 import studio.stancebook.account.session.SignIns;
@@ -24,7 +29,7 @@ import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.TooMany;
 
-/** A person's own account: where they are signed in, password and tokens. */
+/** A person's own account: where they are signed in, password, passkeys and tokens. */
 @Controller
 @RequestMapping("/account")
 class AccountPage {
@@ -39,6 +44,9 @@ class AccountPage {
     private final Renewal renewal;
     private final RoleWords roles;
     private final SignIns signIns;
+    private final PasskeyDesk passkeys;
+    private final PasskeyCeremonies ceremonies;
+    private final RelyingParty party;
 
     AccountPage(
             Staff staff,
@@ -46,13 +54,19 @@ class AccountPage {
             CurrentPassword currentPassword,
             Renewal renewal,
             RoleWords roles,
-            SignIns signIns) {
+            SignIns signIns,
+            PasskeyDesk passkeys,
+            PasskeyCeremonies ceremonies,
+            RelyingParty party) {
         this.staff = staff;
         this.desk = desk;
         this.currentPassword = currentPassword;
         this.renewal = renewal;
         this.roles = roles;
         this.signIns = signIns;
+        this.passkeys = passkeys;
+        this.ceremonies = ceremonies;
+        this.party = party;
     }
 
     @GetMapping
@@ -120,6 +134,44 @@ class AccountPage {
         return HERE;
     }
 
+    /** What the browser's script needs to make a passkey, which it then posts as {@code credential}. */
+    @PostMapping(path = "/passkeys/options", produces = MediaType.APPLICATION_JSON_VALUE)
+    @ResponseBody
+    String passkeyOptions(
+            @AuthenticationPrincipal SignedIn who,
+            @RequestParam(name = "label", required = false) @Nullable String label,
+            HttpServletRequest request,
+            HttpServletResponse response) {
+        return ceremonies.begin(who, label, request, response);
+    }
+
+    @PostMapping("/passkeys")
+    String addPasskey(
+            @AuthenticationPrincipal SignedIn who,
+            @RequestParam(name = "label", required = false) @Nullable String label,
+            @RequestParam(name = "credential", required = false) @Nullable String credential,
+            Model model,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        try {
+            ceremonies.finish(who, label, credential, request, response);
+        } catch (Impossible refusal) {
+            response.setStatus(refusal.type().status());
+            model.addAttribute("passkeyLabel", label);
+            return page(who, "", FieldErrors.of(refusal, "label"), model, request);
+        }
+        redirect.addFlashAttribute("notice", "account.passkeys.made");
+        return HERE;
+    }
+
+    @PostMapping("/passkeys/{id}/remove")
+    String removePasskey(@AuthenticationPrincipal SignedIn who, @PathVariable long id, RedirectAttributes redirect) {
+        passkeys.remove(who, id);
+        redirect.addFlashAttribute("notice", "account.passkeys.removed");
+        return HERE;
+    }
+
     /** Signs the person out at another place. */
     @PostMapping("/sign-ins/{key}/end")
     String endSignIn(@AuthenticationPrincipal SignedIn who, @PathVariable String key, RedirectAttributes redirect) {
@@ -142,6 +194,9 @@ class AccountPage {
                 signIns.of(who.personId(), request.getSession(false)).stream()
                         .map(SignInLine::of)
                         .toList());
+        model.addAttribute(
+                "passkeys", passkeys.list(who).stream().map(PasskeyLine::of).toList());
+        model.addAttribute("party", party);
         model.addAttribute("who", who);
         model.addAttribute("role", roles.byKey().get(who.role().key()));
         model.addAttribute("tokens", desk.list(who).stream().map(TokenLine::of).toList());

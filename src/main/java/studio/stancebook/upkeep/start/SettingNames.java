@@ -21,6 +21,7 @@ public final class SettingNames implements StartCheck {
     static final List<String> KNOWN = List.of(
             "STANCEBOOK_ADDRESS",
             "STANCEBOOK_PORT",
+            "STANCEBOOK_PUBLIC_URL",
             "STANCEBOOK_DATA",
             "STANCEBOOK_DB_URL",
             "STANCEBOOK_DB_USER",

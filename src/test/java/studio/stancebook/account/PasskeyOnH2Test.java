@@ -1,0 +1,6 @@
+package studio.stancebook.account;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class PasskeyOnH2Test extends PasskeyTest {}
