@@ -84,8 +84,8 @@ class PageSecurity {
                 .permitAll()
                 .requestMatchers(MetricsSecurity.METRICS)
                 .hasAuthority(Role.LEAD.authority())
-                .requestMatchers(ViewersReadOnly.WRITES)
-                .access(ViewersReadOnly::decide)
+                .requestMatchers(ReadOnly.WRITES)
+                .access(ReadOnly::decide)
                 .anyRequest()
                 .authenticated();
     }

@@ -2,6 +2,8 @@ package studio.stancebook.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -33,18 +35,20 @@ class AccountPage {
     private final Renewal renewal;
     private final RoleWords roles;
     private final SignIns signIns;
+    private final Clock clock;
 
-    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles, SignIns signIns) {
+    AccountPage(Staff staff, TokenDesk desk, Renewal renewal, RoleWords roles, SignIns signIns, Clock clock) {
         this.staff = staff;
         this.desk = desk;
         this.renewal = renewal;
         this.roles = roles;
         this.signIns = signIns;
+        this.clock = clock;
     }
 
     @GetMapping
     String show(@AuthenticationPrincipal SignedIn who, Model model, HttpServletRequest request) {
-        return page(who, "", FieldErrors.none(), model, request);
+        return page(who, FieldErrors.none(), model, request);
     }
 
     @PostMapping("/password")
@@ -61,33 +65,9 @@ class AccountPage {
             renewal.renew(now.signedIn(), request, response);
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
-            return page(who, "", FieldErrors.of(refusal, "newPassword"), model, request);
+            return page(who, FieldErrors.of(refusal, "newPassword"), model, request);
         }
         redirect.addFlashAttribute("notice", "account.password.changed");
-        return HERE;
-    }
-
-    /** Shows the secret in the answer itself, so that it is kept nowhere, not even in the session until the next page. */
-    @PostMapping("/tokens")
-    String issueToken(
-            @AuthenticationPrincipal SignedIn who,
-            @RequestParam(name = "name", required = false) @Nullable String name,
-            Model model,
-            HttpServletRequest request,
-            HttpServletResponse response) {
-        try {
-            model.addAttribute("issued", desk.issue(who, name));
-            return page(who, "", FieldErrors.none(), model, request);
-        } catch (Impossible refusal) {
-            response.setStatus(refusal.type().status());
-            return page(who, name, FieldErrors.of(refusal, "name"), model, request);
-        }
-    }
-
-    @PostMapping("/tokens/{id}/revoke")
-    String revokeToken(@AuthenticationPrincipal SignedIn who, @PathVariable long id, RedirectAttributes redirect) {
-        desk.revoke(who, id);
-        redirect.addFlashAttribute("notice", "account.token.revoked");
         return HERE;
     }
 
@@ -106,8 +86,7 @@ class AccountPage {
         return "redirect:/sign-in?left";
     }
 
-    private String page(
-            SignedIn who, @Nullable String tokenName, FieldErrors errors, Model model, HttpServletRequest request) {
+    private String page(SignedIn who, FieldErrors errors, Model model, HttpServletRequest request) {
         model.addAttribute(
                 "signIns",
                 signIns.of(who.personId(), request.getSession(false)).stream()
@@ -115,8 +94,10 @@ class AccountPage {
                         .toList());
         model.addAttribute("who", who);
         model.addAttribute("role", roles.byKey().get(who.role().key()));
-        model.addAttribute("tokens", desk.list(who).stream().map(TokenLine::of).toList());
-        model.addAttribute("tokenName", tokenName);
+        Instant now = clock.instant();
+        model.addAttribute(
+                "tokens",
+                desk.list(who).stream().map(token -> TokenLine.of(token, now)).toList());
         model.addAttribute("errors", errors);
         return "account/account";
     }
