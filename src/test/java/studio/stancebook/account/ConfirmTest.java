@@ -133,7 +133,7 @@ class ConfirmTest {
 
         HttpResponse<String> refused = confirm(browser, "not the password", "/studio/backup");
 
-        assertThat(refused.statusCode()).isEqualTo(403);
+        assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("This is not your password.").contains("value=\"/studio/backup\"");
         assertThat(browser.get("/studio/backup").statusCode()).isEqualTo(302);
         assertThat(actions(lead)).startsWith("refused");
@@ -146,7 +146,7 @@ class ConfirmTest {
         StudioBrowser browser = signedIn(lead);
         for (int i = 0; i < 10; i++) {
             assertThat(confirm(browser, "not the password", "/account").statusCode())
-                    .isEqualTo(403);
+                    .isEqualTo(422);
         }
 
         HttpResponse<String> eleventh = confirm(browser, StudioClients.PASSWORD, "/account");

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
@@ -84,11 +85,12 @@ class BehindTlsTest {
         assertThat(account(other, otherName + "=" + id)).isEqualTo(302);
     }
 
-    @Test
-    void letsTheBrowserForgetWhatItSawAtSigningOutButNotTheTheme() {
+    @ParameterizedTest
+    @ValueSource(strings = {"/sign-out", "/account/sign-ins/end"})
+    void letsTheBrowserForgetWhatItSawAtSigningOutButNoOtherCookies(String action) {
         String session = "__Host-session=" + cookie("__Host-session", signInOver("https"));
 
-        HttpHeaders answer = signOut(session);
+        HttpHeaders answer = submit("https", action, session, Map.of());
 
         assertThat(answer.getFirst("Clear-Site-Data")).isEqualTo("\"cache\", \"storage\"");
         assertThat(answer.get(HttpHeaders.SET_COOKIE))
@@ -101,10 +103,6 @@ class BehindTlsTest {
         Map<String, String> fields =
                 Map.of("email", studio.person(Role.DESIGNER).email(), "password", StudioClients.PASSWORD);
         return submit(scheme, "/sign-in", "", fields);
-    }
-
-    private HttpHeaders signOut(String session) {
-        return submit("https", "/sign-out", session, Map.of());
     }
 
     /** Sends a form with the mark that the sign-in page gives it. */

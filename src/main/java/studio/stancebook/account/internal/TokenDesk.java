@@ -64,11 +64,12 @@ public class TokenDesk {
         Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
         String secret = Secret.token();
         Instant now = clock.instant();
-        AccessToken token = tokens.save(new AccessToken(person, name, scope, hash(secret), now, now.plus(life)));
+        Instant end = now.plus(life);
+        AccessToken token = tokens.save(new AccessToken(person, name, scope, hash(secret), now, end));
         Facts made = Facts.of("name", name)
                 .and("owner", person.displayName())
                 .and("scope", scope.key())
-                .and("expires", now.plus(life));
+                .and("expires", end);
         events.publishEvent(Deed.of("made", "token", token.id(), name, Facts.none(), made));
         return new IssuedToken(token.entry(), secret);
     }

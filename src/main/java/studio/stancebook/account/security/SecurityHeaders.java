@@ -17,7 +17,7 @@ import org.springframework.security.web.util.matcher.OrRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** What browsers are told not to do with our answers. */
-final class SecurityHeaders {
+public final class SecurityHeaders {
 
     /** Everything from this server, nothing inline, no framing. */
     static final String PAGES =
@@ -36,7 +36,7 @@ final class SecurityHeaders {
      * What a browser forgets once somebody has signed out, where it came over TLS: pages seen and whatever scripts kept. Cookies
      * stay: that of the session is withdrawn by itself, and the others name nobody, such as the choice of colours.
      */
-    static final HeaderWriter AT_SIGN_OUT = new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.STORAGE);
+    public static final HeaderWriter AT_SIGN_OUT = new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.STORAGE);
 
     private static final RequestMatcher DESCRIBES_API =
             new OrRequestMatcher(pathPattern("/swagger-ui/**"), pathPattern("/swagger-ui.html"));

@@ -19,6 +19,7 @@ import studio.stancebook.account.internal.Credentials;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.account.security.Renewal;
+import studio.stancebook.account.security.SecurityHeaders;
 import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
@@ -81,8 +82,10 @@ class AccountPage {
 
     /** Signs the person out everywhere, here too. */
     @PostMapping("/sign-ins/end")
-    String endAllSignIns(@AuthenticationPrincipal SignedIn who) {
+    String endAllSignIns(
+            @AuthenticationPrincipal SignedIn who, HttpServletRequest request, HttpServletResponse response) {
         signIns.endAll(who.personId());
+        SecurityHeaders.AT_SIGN_OUT.writeHeaders(request, response);
         return "redirect:/sign-in?left";
     }
 

@@ -2,7 +2,6 @@ package studio.stancebook.account.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import org.springframework.http.HttpStatus;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -14,14 +13,15 @@ import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.security.Confirmation;
 import studio.stancebook.account.security.OwnAddress;
-import studio.stancebook.account.security.TooManyAttempts;
+import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.problem.Refusal;
 
 /** Where somebody who is signed in gives a proof anew, before what takes a fresh one. */
 @Controller
 @RequestMapping("/account/confirm")
 class ConfirmPage {
 
-    private static final String VIEW = "account/confirm";
     private static final String ACCOUNT = "/account";
 
     private final Confirmation confirmation;
@@ -32,8 +32,7 @@ class ConfirmPage {
 
     @GetMapping
     String show(@RequestParam(name = "back", defaultValue = ACCOUNT) String back, Model model) {
-        model.addAttribute("back", OwnAddress.of(back));
-        return VIEW;
+        return form(back, FieldErrors.none(), model);
     }
 
     @PostMapping
@@ -47,11 +46,18 @@ class ConfirmPage {
         try {
             confirmation.byPassword(who, password, request, response);
             return "redirect:" + OwnAddress.of(back);
-        } catch (AuthenticationException refusal) {
-            boolean tooMany = refusal instanceof TooManyAttempts;
-            response.setStatus((tooMany ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.FORBIDDEN).value());
-            model.addAttribute("refusal", tooMany ? "account.sign-in.too-many" : "account.confirm.refused");
-            return show(back, model);
+        } catch (AuthenticationException refused) {
+            Refusal refusal = refused.getCause() instanceof Refusal cause
+                    ? cause
+                    : Impossible.ofField("password", "This is not your password.");
+            response.setStatus(refusal.type().status());
+            return form(back, FieldErrors.of(refusal, "password"), model);
         }
+    }
+
+    private static String form(String back, FieldErrors errors, Model model) {
+        model.addAttribute("back", OwnAddress.of(back));
+        model.addAttribute("errors", errors);
+        return "account/confirm";
     }
 }
