@@ -85,6 +85,7 @@ class AccountPage {
     String endAllSignIns(
             @AuthenticationPrincipal SignedIn who, HttpServletRequest request, HttpServletResponse response) {
         signIns.endAll(who.personId());
+        request.getSession().invalidate();
         SecurityHeaders.AT_SIGN_OUT.writeHeaders(request, response);
         return "redirect:/sign-in?left";
     }
