@@ -14,6 +14,7 @@ import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.NewPerson;
+import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.account.internal.PersonEntry;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
@@ -80,7 +81,7 @@ public class StudioClients {
 
     /** A token made now. */
     public String token(SignedIn owner) {
-        return desk.issue(owner, "tests").secret();
+        return desk.issue(owner, NewToken.named("tests")).secret();
     }
 
     /** The person of a role, made when first asked for and left as they are by every test. */

@@ -13,6 +13,12 @@ public class Impossible extends Refusal {
         super(ProblemType.IMPOSSIBLE, message, errors);
     }
 
+    /** A refusal of at least one field. */
+    public static Impossible ofFields(List<FieldError> errors) {
+        String one = errors.get(0).message();
+        return new Impossible(errors.size() == 1 ? one : errors.size() + " fields cannot be accepted.", errors);
+    }
+
     /** A refusal of one field, whose message serves for the whole. */
     public static Impossible ofField(String field, String message) {
         return new Impossible(message, List.of(new FieldError(field, message)));

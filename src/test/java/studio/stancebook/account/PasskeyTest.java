@@ -253,7 +253,8 @@ abstract class PasskeyTest {
     void hasALabel(String label, String words) {
         StudioBrowser browser = visits.signedIn(visits.somebody(Role.DESIGNER));
 
-        HttpResponse<String> options = browser.submit("/account", "/account/passkeys/options", Map.of("label", label));
+        HttpResponse<String> options =
+                browser.submit("/account/passkeys/new", "/account/passkeys/options", Map.of("label", label));
         HttpResponse<String> answer = visits.add(browser, label, "{}");
 
         assertThat(options.statusCode()).isEqualTo(422);

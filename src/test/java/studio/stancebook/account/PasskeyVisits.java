@@ -23,14 +23,14 @@ record PasskeyVisits(StudioClients studio) {
     }
 
     String creation(StudioBrowser browser, String label) {
-        return browser.submit("/account", "/account/passkeys/options", Map.of("label", label))
+        return browser.submit("/account/passkeys/new", "/account/passkeys/options", Map.of("label", label))
                 .body();
     }
 
     HttpResponse<String> add(StudioBrowser browser, String label, String credential) {
         Map<String, String> fields = new LinkedHashMap<>(Map.of("label", label));
         fields.put("credential", credential);
-        return browser.submit("/account", "/account/passkeys", fields);
+        return browser.submit("/account/passkeys/new", "/account/passkeys", fields);
     }
 
     String ask(StudioBrowser browser, String pageOfForm) {

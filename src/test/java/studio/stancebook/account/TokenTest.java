@@ -1,26 +1,41 @@
 package studio.stancebook.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.client.JsonPathAssertions;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.Staff;
 import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.review.ActivityFilter;
+import studio.stancebook.review.ActivityRecord;
+import studio.stancebook.review.Change;
 
 /** The life of a token, from the password it is made with to its end. */
 abstract class TokenTest {
 
     private static final AtomicInteger MADE = new AtomicInteger();
+
+    private static final String ANGLES = """
+            {"wheelbase": 2850, "front": {"centreHeight": 380, "radius": 380}, "rear": {"centreHeight": 380, "radius": 380}, "underbody": [[-850, 560], [3900, 560]]}
+            """;
 
     @Autowired
     StudioClients studio;
@@ -33,6 +48,9 @@ abstract class TokenTest {
 
     @Autowired
     JdbcClient jdbc;
+
+    @Autowired
+    ActivityRecord activity;
 
     @Test
     void isMadeWithAPasswordAndWorksUntilRevoked() {
@@ -212,14 +230,127 @@ abstract class TokenTest {
         assertThat(third).isAfterOrEqualTo(first);
     }
 
-    record Made(String token, long id) {}
+    @Test
+    void writesAndExpiresAfterNinetyDaysUnlessSomethingElseIsAskedFor() {
+        Made made = make(somebody(Role.DESIGNER));
+
+        assertThat(made.scope()).isEqualTo("write");
+        assertThat(made.expiresAt()).isCloseTo(Instant.now().plus(Duration.ofDays(90)), within(1, ChronoUnit.MINUTES));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 366})
+    void expiresWhenItWasAskedTo(int days) {
+        Made made = make(somebody(Role.DESIGNER), Map.of("name", "plotter", "expiresInDays", days));
+
+        assertThat(made.expiresAt())
+                .isCloseTo(Instant.now().plus(Duration.ofDays(days)), within(1, ChronoUnit.MINUTES));
+    }
+
+    @Test
+    void isNotMadeForeverNorWithAScopeThatThereIsNot() {
+        SignedIn owner = somebody(Role.DESIGNER);
+
+        refusal(owner, Map.of("name", "plotter", "expiresInDays", 367)).isEqualTo("expiresInDays");
+        refusal(owner, Map.of("name", "plotter", "expiresInDays", 0)).isEqualTo("expiresInDays");
+        refusal(owner, Map.of("name", "plotter", "scope", "all")).isEqualTo("scope");
+    }
+
+    @Test
+    void isRefusedOnceItHasExpired() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        Made made = make(owner);
+        RestTestClient client = studio.withToken(made.token());
+        client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
+
+        jdbc.sql("UPDATE access_token SET created_at = created_at - INTERVAL '91' DAY,"
+                        + " expires_at = expires_at - INTERVAL '90' DAY WHERE id = :id")
+                .param("id", made.id())
+                .update();
+
+        client.get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized()
+                .expectBody()
+                .jsonPath("$.detail")
+                .value(String.class, detail -> assertThat(detail).contains("expired at 20"));
+    }
+
+    @Test
+    void readsAndCalculatesAndDoesNothingElseWithTheScopeRead() {
+        SignedIn owner = somebody(Role.LEAD);
+        Made made = make(owner, Map.of("name", "screen", "scope", "read"));
+        RestTestClient client = studio.withToken(made.token());
+
+        client.get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isOk()
+                .expectBody()
+                .jsonPath("$.items[0].scope")
+                .isEqualTo("read");
+        client.post()
+                .uri("/api/v1/geometry/angles")
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(ANGLES)
+                .exchange()
+                .expectStatus()
+                .isOk();
+        client.post()
+                .uri("/api/v1/backups")
+                .exchange()
+                .expectStatus()
+                .isForbidden()
+                .expectBody()
+                .jsonPath("$.detail")
+                .isEqualTo("This token has the scope read, and this call takes one with the scope write.");
+        client.delete()
+                .uri("/api/v1/tokens/{id}", made.id())
+                .exchange()
+                .expectStatus()
+                .isForbidden();
+    }
+
+    @Test
+    void isGoneOnceItsOwnerWasInactiveForAWhile() {
+        SignedIn owner = somebody(Role.DESIGNER);
+        Made made = make(owner);
+
+        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
+        staff.change(owner.personId(), new ExpectedVersion(1), new PersonChange("Back", "designer", true));
+
+        studio.withToken(made.token())
+                .get()
+                .uri("/api/v1/tokens")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized();
+        assertThat(desk.list(owner)).isEmpty();
+        assertThat(changesOf(owner)).contains(new Change("tokens revoked", null, "1"));
+    }
+
+    private List<Change> changesOf(SignedIn person) {
+        ActivityFilter filter = new ActivityFilter(null, "person", String.valueOf(person.personId()), null, null);
+        return activity.list(filter, PageRequest.of(0, 20)).getContent().stream()
+                .flatMap(line -> line.changes().stream())
+                .toList();
+    }
+
+    record Made(String token, long id, String scope, Instant expiresAt) {}
 
     private SignedIn somebody(Role role) {
         return studio.add("tokens" + MADE.incrementAndGet() + "@studio.example", "Somebody", role);
     }
 
     private Made make(SignedIn owner) {
-        return post(owner.email(), StudioClients.PASSWORD)
+        return make(owner, Map.of("name", "plotter"));
+    }
+
+    private Made make(SignedIn owner, Map<String, ?> wish) {
+        return post(owner.email(), StudioClients.PASSWORD, wish)
                 .expectStatus()
                 .isCreated()
                 .expectBody(Made.class)
@@ -227,13 +358,25 @@ abstract class TokenTest {
                 .getResponseBody();
     }
 
+    private JsonPathAssertions refusal(SignedIn owner, Map<String, ?> wish) {
+        return post(owner.email(), StudioClients.PASSWORD, wish)
+                .expectStatus()
+                .isEqualTo(422)
+                .expectBody()
+                .jsonPath("$.errors[0].field");
+    }
+
     private RestTestClient.ResponseSpec post(String email, String password) {
+        return post(email, password, Map.of("name", "plotter"));
+    }
+
+    private RestTestClient.ResponseSpec post(String email, String password, Map<String, ?> wish) {
         return studio.anonymous()
                 .post()
                 .uri("/api/v1/tokens")
                 .headers(h -> h.setBasicAuth(email, password))
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(Map.of("name", "plotter"))
+                .body(wish)
                 .exchange();
     }
 }

@@ -61,7 +61,10 @@ class AccountJourneyIT {
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("Added In Browser is added");
 
         page.navigate(studio.address() + "/account");
+        page.getByRole(AriaRole.LINK, link("Make a token")).click();
         page.getByLabel("Name").fill("plotter");
+        page.getByLabel("read and write").check();
+        page.getByLabel("Expires after").selectOption("30");
         page.getByRole(AriaRole.BUTTON, button("Make a token")).click();
         String token = page.locator("code").innerText();
         studio.withToken(token)
@@ -70,6 +73,8 @@ class AccountJourneyIT {
                 .exchange()
                 .expectStatus()
                 .isOk();
+        page.navigate(studio.address() + "/account");
+        assertThat(page.getByRole(AriaRole.ROW, row("plotter")).innerText()).contains("read and write");
         page.getByRole(AriaRole.BUTTON, button("Revoke the token plotter")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("revoked");
         assertThat(visit.complaints()).isEmpty();
@@ -123,6 +128,10 @@ class AccountJourneyIT {
     }
 
     private static Page.GetByRoleOptions link(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private static Page.GetByRoleOptions row(String name) {
         return new Page.GetByRoleOptions().setName(name);
     }
 

@@ -79,7 +79,13 @@ class PasskeyJourneyIT {
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("The passkey is added");
         addPasskey("The same laptop");
         assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("has a passkey of yours");
+        visit.meetsTheRulesThroughout("a passkey that is there already");
+        visit.open("/account");
         visit.meetsTheRulesThroughout("the account with a passkey");
+        visit.open("/account/confirm?back=/account/tokens/new");
+        visit.meetsTheRulesThroughout("a confirmation by passkey");
+        page.getByRole(AriaRole.BUTTON, button("Confirm with a passkey")).click();
+        page.waitForURL(studio.address() + "/account/tokens/new");
 
         page.context().clearCookies();
         page.navigate(studio.address() + "/proposals?page=0");
@@ -128,17 +134,17 @@ class PasskeyJourneyIT {
     void leavesThePasswordAloneWithoutScript() {
         try (BrowserVisit plain = BrowserVisit.of(
                 studio.person(Role.VIEWER), chromium, studio, new NewContextOptions().setJavaScriptEnabled(false))) {
-            plain.open("/account");
+            plain.open("/account/passkeys/new");
 
             assertThat(plain.page().getByText("takes JavaScript").isVisible()).isTrue();
-            assertThat(plain.page().getByRole(AriaRole.BUTTON).allInnerTexts())
-                    .contains("Change password")
-                    .doesNotContain("Add a passkey");
+            assertThat(plain.page().getByRole(AriaRole.BUTTON).allInnerTexts()).doesNotContain("Add a passkey");
+            plain.open("/account");
+            assertThat(plain.page().getByRole(AriaRole.BUTTON).allInnerTexts()).contains("Change password");
         }
     }
 
     private void addPasskey(String label) {
-        visit.open("/account");
+        visit.open("/account/passkeys/new");
         page.getByLabel("Label").fill(label);
         page.getByRole(AriaRole.BUTTON, button("Add a passkey")).click();
         page.locator("[role=status]:visible, [role=alert]:visible").first().waitFor();

@@ -31,6 +31,7 @@ import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.account.Role;
+import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.account.internal.TokenDesk;
 
 /** Names, reasons and notes with markup in them: shown as the text they are, on every page and drawing. */
@@ -246,7 +247,7 @@ class PlantedNamesTest {
                         "denominator",
                         List.of("overallLength")),
                 FINE);
-        desk.issue(studio.person(Role.LEAD), text);
+        desk.issue(studio.person(Role.LEAD), NewToken.named(text));
         planted++;
     }
 

@@ -17,6 +17,7 @@ import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.IssuedToken;
 import studio.stancebook.account.internal.NewPerson;
+import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.PersonEntry;
 import studio.stancebook.account.internal.Staff;
@@ -126,7 +127,7 @@ abstract class DeedsTest {
 
     @Test
     void areToldOfTokensButNeverTheirSecrets() {
-        IssuedToken token = tokens.issue(lead, "Plotter");
+        IssuedToken token = tokens.issue(lead, NewToken.named("Plotter"));
         tokens.revoke(lead, token.id());
 
         List<ActivityLine> lines = of("token", token.id());

@@ -2,10 +2,15 @@ package studio.stancebook.rights;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
@@ -32,7 +37,10 @@ class BehindTlsTest {
         HttpHeaders answer = signInOver("https");
 
         assertThat(answer.get(HttpHeaders.SET_COOKIE))
-                .anySatisfy(cookie -> assertThat(cookie).startsWith("session="))
+                .anySatisfy(cookie -> assertThat(cookie)
+                        .startsWith("__Host-session=")
+                        .contains("Path=/;")
+                        .doesNotContain("Domain"))
                 .filteredOn(cookie -> !cookie.contains("=;"))
                 .allSatisfy(cookie -> assertThat(cookie)
                         .contains("Secure")
@@ -59,32 +67,81 @@ class BehindTlsTest {
         assertThat(answer.get("Strict-Transport-Security")).isNull();
     }
 
+    @Test
+    void keepsFormsToThisHost() {
+        assertThat(exchange("https", HttpMethod.GET, "/sign-in", "", Map.of())
+                        .getResponseHeaders()
+                        .get(HttpHeaders.SET_COOKIE))
+                .anySatisfy(cookie -> assertThat(cookie).startsWith("__Host-form-token="));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"http, session, https, __Host-session", "https, __Host-session, http, session"})
+    void takesNoSessionThatBeganTheOtherWay(String began, String name, String other, String otherName) {
+        String id = cookie(name, signInOver(began));
+
+        assertThat(account(began, name + "=" + id)).isEqualTo(200);
+        assertThat(account(other, name + "=" + id)).isEqualTo(302);
+        assertThat(account(other, otherName + "=" + id)).isEqualTo(302);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/sign-out", "/account/sign-ins/end"})
+    void letsTheBrowserForgetWhatItSawAtSigningOutButNoOtherCookies(String action) {
+        String session = "__Host-session=" + cookie("__Host-session", signInOver("https"));
+
+        HttpHeaders answer = submit("https", action, session, Map.of());
+
+        assertThat(answer.getFirst("Clear-Site-Data")).isEqualTo("\"cache\", \"storage\"");
+        assertThat(answer.get(HttpHeaders.SET_COOKIE))
+                .anySatisfy(cookie ->
+                        assertThat(cookie).startsWith("__Host-session=;").contains("Max-Age=0"));
+        assertThat(account("https", session)).isEqualTo(302);
+    }
+
     private HttpHeaders signInOver(String scheme) {
-        EntityExchangeResult<String> form = exchange(scheme, HttpMethod.GET, "", Map.of());
+        Map<String, String> fields =
+                Map.of("email", studio.person(Role.DESIGNER).email(), "password", StudioClients.PASSWORD);
+        return submit(scheme, "/sign-in", "", fields);
+    }
+
+    /** Sends a form with the mark that the sign-in page gives it. */
+    private HttpHeaders submit(String scheme, String action, String session, Map<String, String> fields) {
+        EntityExchangeResult<String> form = exchange(scheme, HttpMethod.GET, "/sign-in", "", Map.of());
         Matcher mark = MARK.matcher(String.valueOf(form.getResponseBody()));
         assertThat(mark.find()).isTrue();
-        String cookie = String.valueOf(form.getResponseHeaders().getFirst(HttpHeaders.SET_COOKIE));
-        Map<String, String> fields = Map.of(
-                "email",
-                studio.person(Role.DESIGNER).email(),
-                "password",
-                StudioClients.PASSWORD,
-                "_csrf",
-                mark.group(1));
-        EntityExchangeResult<String> answer =
-                exchange(scheme, HttpMethod.POST, cookie.substring(0, cookie.indexOf(';')), fields);
+        String formToken = String.valueOf(form.getResponseHeaders().getFirst(HttpHeaders.SET_COOKIE));
+        Map<String, String> all = new HashMap<>(fields);
+        all.put("_csrf", mark.group(1));
+        EntityExchangeResult<String> answer = exchange(
+                scheme, HttpMethod.POST, action, formToken.substring(0, formToken.indexOf(';')) + "; " + session, all);
         assertThat(answer.getStatus().value()).isEqualTo(302);
         return answer.getResponseHeaders();
     }
 
+    private int account(String scheme, String session) {
+        return exchange(scheme, HttpMethod.GET, "/account", session, Map.of())
+                .getStatus()
+                .value();
+    }
+
+    private static String cookie(String name, HttpHeaders answer) {
+        return answer.getOrDefault(HttpHeaders.SET_COOKIE, List.of()).stream()
+                .filter(cookie -> cookie.startsWith(name + "="))
+                .map(cookie -> cookie.substring(name.length() + 1, cookie.indexOf(';')))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private EntityExchangeResult<String> exchange(
-            String scheme, HttpMethod method, String cookie, Map<String, String> fields) {
+            String scheme, HttpMethod method, String path, String cookie, Map<String, String> fields) {
         return studio.anonymous()
                 .method(method)
-                .uri("/sign-in")
+                .uri(path)
                 .header("X-Forwarded-Proto", scheme)
                 .header("X-Forwarded-Host", "studio.example")
                 .header(HttpHeaders.COOKIE, cookie)
+                .header(HttpHeaders.ACCEPT, "text/html")
                 .contentType(MediaType.APPLICATION_FORM_URLENCODED)
                 .body(StudioBrowser.form(fields))
                 .exchange()

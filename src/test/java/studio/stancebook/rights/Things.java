@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.springframework.mock.web.MockMultipartFile;
 import studio.stancebook.account.Role;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.dimension.Origin;
@@ -75,7 +76,9 @@ final class Things {
         ways.put("person.version", () -> makers.staff().get(id("person")).version());
         ways.put(
                 "token",
-                () -> makers.tokens().issue(owner, "Token of every route").id());
+                () -> makers.tokens()
+                        .issue(owner, NewToken.named("Token of every route"))
+                        .id());
         ways.put("passkey", this::makePasskey);
         ways.put("upload", this::makeUpload);
         ways.put("ratio", this::makeRatio);

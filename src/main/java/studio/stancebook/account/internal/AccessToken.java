@@ -2,6 +2,8 @@ package studio.stancebook.account.internal;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
@@ -38,17 +40,31 @@ class AccessToken {
 
     private @Nullable Instant lastUsedAt;
 
+    @Enumerated(EnumType.STRING)
+    @Column(nullable = false, updatable = false)
+    private TokenScope scope = TokenScope.READ;
+
+    @Column(nullable = false, updatable = false)
+    private Instant expiresAt = Instant.EPOCH;
+
     protected AccessToken() {}
 
-    AccessToken(Person person, String name, String tokenHash, Instant now) {
+    AccessToken(Person person, String name, TokenScope scope, String tokenHash, Instant now, Instant expiresAt) {
         this.person = person;
         this.name = name;
+        this.scope = scope;
         this.tokenHash = tokenHash;
         this.createdAt = now;
+        this.expiresAt = expiresAt;
     }
 
     boolean useIsWorthNoting(Instant now) {
         return lastUsedAt == null || !now.isBefore(lastUsedAt.plus(USE_IS_NOTED_EVERY));
+    }
+
+    /** A token is of use until the moment of its end, exclusive. */
+    boolean expired(Instant now) {
+        return !now.isBefore(expiresAt);
     }
 
     long id() {
@@ -59,7 +75,11 @@ class AccessToken {
         return Objects.requireNonNull(person);
     }
 
+    RecognisedToken recognised(Instant now) {
+        return new RecognisedToken(person().signedIn(), scope, expiresAt, expired(now));
+    }
+
     TokenEntry entry() {
-        return new TokenEntry(id(), name, createdAt, lastUsedAt);
+        return new TokenEntry(id(), name, scope, createdAt, lastUsedAt, expiresAt);
     }
 }

@@ -5,11 +5,19 @@ package studio.stancebook.account.internal;
  *
  * @param secret what the program sends
  */
-public record IssuedToken(long id, String name, String secret) {
+public record IssuedToken(TokenEntry entry, String secret) {
+
+    public long id() {
+        return entry.id();
+    }
+
+    public String name() {
+        return entry.name();
+    }
 
     /** Leaves out the secret. */
     @Override
     public String toString() {
-        return "IssuedToken[" + id + ", " + name + "]";
+        return "IssuedToken[" + id() + ", " + name() + "]";
     }
 }

@@ -60,16 +60,13 @@ final class PersonChecks {
     }
 
     void refuseIfAny() {
-        if (objections.size() == 1) {
-            throw new Impossible(objections.get(0).message(), objections);
-        }
         if (!objections.isEmpty()) {
-            throw new Impossible(objections.size() + " fields cannot be accepted.", objections);
+            throw Impossible.ofFields(objections);
         }
     }
 
     /** Begins a sentence about what was typed, or about nothing having been typed. */
-    private static String told(@Nullable String typed, String wanted) {
+    static String told(@Nullable String typed, String wanted) {
         String text = typed == null ? "" : Legible.shown(typed.strip());
         if (text.isEmpty()) {
             return "Give " + wanted + ": ";

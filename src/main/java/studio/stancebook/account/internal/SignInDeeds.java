@@ -41,6 +41,11 @@ public class SignInDeeds {
         tell("begun", who, Facts.of("by", by).and("machine", machine).and("address", address));
     }
 
+    /** Somebody who was signed in proved once more who they are. */
+    public void confirmed(SignedIn who, String address) {
+        tell("confirmed", who, Facts.of("address", address));
+    }
+
     /** Somebody signed out at the place where they were. */
     public void ended(SignedIn who) {
         tell("ended", who, Facts.none());

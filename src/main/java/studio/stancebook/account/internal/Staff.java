@@ -1,6 +1,7 @@
 package studio.stancebook.account.internal;
 
 import java.time.Clock;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -111,7 +112,8 @@ public class Staff {
     }
 
     /**
-     * Changes name and role, and whether the person may sign in.
+     * Changes name and role, and whether the person may sign in. Whoever may no longer sign in loses their tokens and is
+     * signed out for good: what ended then does not come back when they may sign in again.
      *
      * @throws studio.stancebook.problem.Stale if the person was changed since
      * @throws Conflict if nobody could run the studio afterwards
@@ -127,11 +129,21 @@ public class Staff {
         if (person.isActiveLead() && !(active && role == Role.LEAD)) {
             refuseIfLastLead(person);
         }
-        Facts before = facts(person.entry());
+        PersonEntry before = person.entry();
         person.become(name, role, active);
         PersonEntry changed = people.saveAndFlush(person).entry();
-        tell("changed", changed, before, facts(changed));
+        Facts after = facts(changed);
+        if (before.active() && !changed.active()) {
+            after.and(endAccess(id));
+        }
+        tell("changed", changed, facts(before), after);
         return changed;
+    }
+
+    private Map<String, Integer> endAccess(long id) {
+        events.publishEvent(new AccessEnded(id));
+        int revoked = tokens.revokeAll(id);
+        return revoked == 0 ? Map.of() : Map.of("tokens revoked", revoked);
     }
 
     /**

@@ -4,7 +4,9 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,7 @@ import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Legible;
@@ -26,6 +29,11 @@ import studio.stancebook.problem.NotFound;
 @Component
 @Transactional
 public class TokenDesk {
+
+    /** Our choice: a quarter of a year unless something else is asked for, and at most a year. */
+    public static final int USUAL_DAYS = 90;
+
+    public static final int MAX_DAYS = 366;
 
     private static final int MAX_NAME = 100;
 
@@ -44,11 +52,17 @@ public class TokenDesk {
     /**
      * Issues a token, whose secret is in the answer and nowhere else.
      *
-     * @throws Impossible if the name is blank or too long
+     * @throws Impossible naming every field that cannot be accepted
      * @throws Forbidden if the owner still has a password that somebody else set
      */
-    public IssuedToken issue(SignedIn owner, @Nullable String typedName) {
-        String name = checkedName(typedName);
+    public IssuedToken issue(SignedIn owner, NewToken typed) {
+        List<FieldError> objections = new ArrayList<>();
+        String name = checkedName(typed.name(), objections);
+        TokenScope scope = checkedScope(typed.scope(), objections);
+        Duration life = checkedLife(typed.expiresInDays(), objections);
+        if (!objections.isEmpty()) {
+            throw Impossible.ofFields(objections);
+        }
         Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
         if (person.passwordChangeDue()) {
             throw new Forbidden(
@@ -56,10 +70,15 @@ public class TokenDesk {
                             + " token.");
         }
         String secret = Secret.token();
-        AccessToken token = tokens.save(new AccessToken(person, name, hash(secret), clock.instant()));
-        Facts made = Facts.of("name", name).and("owner", person.displayName());
+        Instant now = clock.instant();
+        Instant end = now.plus(life);
+        AccessToken token = tokens.save(new AccessToken(person, name, scope, hash(secret), now, end));
+        Facts made = Facts.of("name", name)
+                .and("owner", person.displayName())
+                .and("scope", scope.key())
+                .and("expires", end);
         events.publishEvent(Deed.of("made", "token", token.id(), name, Facts.none(), made));
-        return new IssuedToken(token.id(), name, secret);
+        return new IssuedToken(token.entry(), secret);
     }
 
     @Transactional(readOnly = true)
@@ -88,31 +107,48 @@ public class TokenDesk {
         events.publishEvent(Deed.of("revoked", "token", id, name, gone, Facts.none()));
     }
 
-    /** The owner of a token as of now, and noted as used at most once a minute; empty if it is unknown or its owner may not sign in. */
-    public Optional<SignedIn> recognise(String secret) {
+    /**
+     * What a secret is as of now, noted as used at most once a minute unless it has expired; empty if it is unknown or its
+     * owner may not sign in.
+     */
+    public Optional<RecognisedToken> recognise(String secret) {
+        Instant now = clock.instant();
         Optional<AccessToken> known =
                 tokens.findByHash(hash(secret)).filter(token -> token.person().active());
-        Optional<SignedIn> owner = known.map(token -> token.person().signedIn());
-        known.ifPresent(this::noteUse);
-        return owner;
+        Optional<RecognisedToken> recognised = known.map(token -> token.recognised(now));
+        known.filter(token -> !token.expired(now) && token.useIsWorthNoting(now))
+                .ifPresent(token -> tokens.noteUse(token.id(), now));
+        return recognised;
     }
 
-    private void noteUse(AccessToken token) {
-        Instant now = clock.instant();
-        if (token.useIsWorthNoting(now)) {
-            tokens.noteUse(token.id(), now);
-        }
-    }
-
-    private static String checkedName(@Nullable String typed) {
+    private static String checkedName(@Nullable String typed, List<FieldError> objections) {
         String name = typed == null ? "" : typed.strip();
         if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
-            throw Impossible.ofField(
-                    "name",
-                    "A token has a name of 1 to " + MAX_NAME
-                            + " characters without control characters or turns of direction, such as the program it is for.");
+            objections.add(
+                    new FieldError(
+                            "name",
+                            "A token has a name of 1 to " + MAX_NAME
+                                    + " characters without control characters or turns of direction, such as the program it is for."));
         }
         return name;
+    }
+
+    private static TokenScope checkedScope(@Nullable String typed, List<FieldError> objections) {
+        Optional<TokenScope> scope = typed == null ? Optional.of(TokenScope.WRITE) : TokenScope.ofKey(typed);
+        if (scope.isEmpty()) {
+            objections.add(new FieldError(
+                    "scope", PersonChecks.told(typed, "a scope") + "it is one of " + TokenScope.keys() + "."));
+        }
+        return scope.orElse(TokenScope.READ);
+    }
+
+    private static Duration checkedLife(@Nullable Integer typed, List<FieldError> objections) {
+        int days = typed == null ? USUAL_DAYS : typed;
+        if (days < 1 || days > MAX_DAYS) {
+            objections.add(new FieldError(
+                    "expiresInDays", "A token ends after 1 to " + MAX_DAYS + " days, not after " + days + "."));
+        }
+        return Duration.ofDays(days);
     }
 
     private static String hash(String secret) {

@@ -6,16 +6,22 @@ import java.io.IOException;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.http.HttpHeaders;
 import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.HandlerExceptionResolver;
+import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Refusal;
 
 /** Hands refusals of the API's filter chain to whatever renders the refusals of its controllers, so that both look alike. */
 @Component
 class ApiRefusals implements AuthenticationEntryPoint, AccessDeniedHandler {
+
+    private static final String READ_TOKEN =
+            "This token has the scope read, and this call takes one with the scope write.";
 
     private final HandlerExceptionResolver rendering;
 
@@ -37,7 +43,10 @@ class ApiRefusals implements AuthenticationEntryPoint, AccessDeniedHandler {
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException exception)
             throws IOException {
-        render(request, response, exception, HttpServletResponse.SC_FORBIDDEN);
+        Authentication who = SecurityContextHolder.getContext().getAuthentication();
+        boolean scope = ReadOnly.WRITES.matches(request) && ReadOnly.byReadToken(who);
+        RuntimeException reason = scope ? new Forbidden(READ_TOKEN) : exception;
+        render(request, response, reason, HttpServletResponse.SC_FORBIDDEN);
     }
 
     private static String challenge(HttpServletRequest request) {

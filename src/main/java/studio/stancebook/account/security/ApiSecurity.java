@@ -26,8 +26,8 @@ class ApiSecurity {
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .addFilterAt(
                         apiFilter(new ProviderManager(byPassword, byToken), refusals), BasicAuthenticationFilter.class)
-                .authorizeHttpRequests(requests -> requests.requestMatchers(ViewersReadOnly.WRITES)
-                        .access(ViewersReadOnly::decide)
+                .authorizeHttpRequests(requests -> requests.requestMatchers(ReadOnly.WRITES)
+                        .access(ReadOnly::decide)
                         .anyRequest()
                         .authenticated())
                 .exceptionHandling(

@@ -1,15 +1,21 @@
 package studio.stancebook.account.security;
 
+import static org.springframework.security.authorization.AuthenticatedAuthorizationManager.authenticated;
+import static org.springframework.security.authorization.AuthorityAuthorizationManager.hasAuthority;
+import static org.springframework.security.authorization.AuthorizationManagers.allOf;
+
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.authentication.ProviderManager;
+import org.springframework.security.authorization.AuthorizationManager;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -19,9 +25,10 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
-import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 import studio.stancebook.account.Role;
@@ -68,34 +75,41 @@ class PageSecurity {
             PasskeySignIn byPasskey,
             Staff staff,
             SignIns signIns,
-            SignInDeeds deeds) {
+            SignInDeeds deeds,
+            Clock clock) {
         return http.authenticationManager(new ProviderManager(byPassword))
-                .csrf(csrf -> csrf.csrfTokenRepository(formTokens()))
-                .authorizeHttpRequests(PageSecurity::whoMaySeeWhat)
+                .csrf(csrf -> csrf.csrfTokenRepository(new FormTokens()))
+                .authorizeHttpRequests(requests -> whoMaySeeWhat(requests, FreshProof.given(clock)))
                 .formLogin(form -> signIn(form, signIns))
                 .with(new PasskeyForm(byPasskey, workingDay(signIns, "passkey"), refused()))
                 .logout(out -> out.logoutUrl("/sign-out")
                         .addLogoutHandler((request, response, who) -> leave(who, deeds))
+                        .addLogoutHandler(new HeaderWriterLogoutHandler(SecurityHeaders.AT_SIGN_OUT))
                         .logoutSuccessUrl("/sign-in?left"))
                 .requestCache(cache -> cache.requestCache(new WantedPages(PART_OF_PAGE)))
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
                                 new SignInInstead("/sign-in"), PART_OF_PAGE)
-                        .accessDeniedHandler(PageSecurity::deny))
-                .addFilterBefore(new StillWelcome(staff), AuthorizationFilter.class)
+                        .accessDeniedHandler(FreshProof.askFor(PageSecurity::deny)))
+                .addFilterBefore(new StillWelcome(staff, signIns), AuthorizationFilter.class)
                 .headers(SecurityHeaders::forPages)
                 .build();
     }
 
     private static void whoMaySeeWhat(
-            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests,
+            AuthorizationManager<RequestAuthorizationContext> freshProof) {
         requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                 .permitAll()
                 .requestMatchers(OPEN_TO_ALL)
                 .permitAll()
                 .requestMatchers(MetricsSecurity.METRICS)
                 .hasAuthority(Role.LEAD.authority())
-                .requestMatchers(ViewersReadOnly.WRITES)
-                .access(ViewersReadOnly::decide)
+                .requestMatchers(FreshProof.FOR_LEADS)
+                .access(allOf(hasAuthority(Role.LEAD.authority()), freshProof))
+                .requestMatchers(FreshProof.FOR_EVERYBODY)
+                .access(allOf(authenticated(), freshProof))
+                .requestMatchers(ReadOnly.WRITES)
+                .access(ReadOnly::decide)
                 .anyRequest()
                 .authenticated();
     }
@@ -127,13 +141,5 @@ class PageSecurity {
             throws IOException {
         request.setAttribute(WebAttributes.ACCESS_DENIED_403, reason);
         response.sendError(HttpServletResponse.SC_FORBIDDEN);
-    }
-
-    /** In a cookie that scripts cannot read, so that a stranger who only looks at a form makes no session. */
-    private static CookieCsrfTokenRepository formTokens() {
-        CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
-        tokens.setCookieName("form-token");
-        tokens.setCookieCustomizer(cookie -> cookie.sameSite("Lax"));
-        return tokens;
     }
 }

@@ -2,6 +2,7 @@ package studio.stancebook.account.security;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
@@ -14,16 +15,27 @@ import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
 
-/** Keeps a person signed in who has just given a new password, while all their other sign-ins end. */
+/** Keeps a person signed in who has just proved anew who they are, or chosen a password, with which their other sign-ins end. */
 @Component
 public class Renewal {
 
     private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
+    private final Clock clock;
 
-    /** Signs a person in anew, as of now and under another session id. */
-    public void renew(SignedIn who, HttpServletRequest request, HttpServletResponse response) {
+    Renewal(Clock clock) {
+        this.clock = clock;
+    }
+
+    /**
+     * Signs a person in anew, as of now and under another session id; how long the session may last does not change.
+     *
+     * @param factor what proved who it is, a name of {@link FactorGrantedAuthority}
+     */
+    public void renew(SignedIn who, String factor, HttpServletRequest request, HttpServletResponse response) {
         List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
-        authorities.add(FactorGrantedAuthority.fromAuthority(FactorGrantedAuthority.PASSWORD_AUTHORITY));
+        authorities.add(FactorGrantedAuthority.withAuthority(factor)
+                .issuedAt(clock.instant())
+                .build());
         request.changeSessionId();
         SecurityContext context = context(who, authorities);
         SecurityContextHolder.setContext(context);

@@ -5,6 +5,8 @@ import static org.springframework.security.web.servlet.util.matcher.PathPatternR
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.web.header.HeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
 import org.springframework.security.web.header.writers.ContentSecurityPolicyHeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
@@ -15,7 +17,7 @@ import org.springframework.security.web.util.matcher.OrRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** What browsers are told not to do with our answers. */
-final class SecurityHeaders {
+public final class SecurityHeaders {
 
     /** Everything from this server, nothing inline, no framing. */
     static final String PAGES =
@@ -29,6 +31,12 @@ final class SecurityHeaders {
     static final String API_DESCRIPTION = "default-src 'none'; style-src 'self' 'unsafe-inline'; script-src 'self'; "
             + "img-src 'self' data:; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; "
             + "frame-ancestors 'none'";
+
+    /**
+     * What a browser forgets once somebody has signed out, where it came over TLS: pages seen and whatever scripts kept. Cookies
+     * stay: that of the session is withdrawn by itself, and the others name nobody, such as the choice of colours.
+     */
+    public static final HeaderWriter AT_SIGN_OUT = new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.STORAGE);
 
     private static final RequestMatcher DESCRIBES_API =
             new OrRequestMatcher(pathPattern("/swagger-ui/**"), pathPattern("/swagger-ui.html"));

@@ -19,17 +19,21 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.account.internal.Credentials;
 import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.session.SignIns;
 
 /**
  * Looks a signed-in person up again at every request, so that a change of role, a deactivation or a new password takes
- * effect at once and not only when the session ends; and leads whoever has to choose a password to where they do.
+ * effect at once and not only when the session ends; ends a session that has lasted as long as one may; and leads whoever
+ * has to choose a password to where they do.
  */
 final class StillWelcome extends OncePerRequestFilter {
 
     private final Staff staff;
+    private final SignIns signIns;
 
-    StillWelcome(Staff staff) {
+    StillWelcome(Staff staff, SignIns signIns) {
         this.staff = staff;
+        this.signIns = signIns;
     }
 
     /** What everybody may see needs no look at the session. */
@@ -46,7 +50,7 @@ final class StillWelcome extends OncePerRequestFilter {
         if (authentication != null && authentication.getPrincipal() instanceof SignedIn who) {
             Optional<Credentials> now =
                     staff.credentialsOf(who.personId()).filter(credentials -> isWelcome(credentials, authentication));
-            if (now.isEmpty()) {
+            if (now.isEmpty() || signIns.isOver(request)) {
                 end(request.getSession(false));
             } else if (now.get().passwordChangeDue() && OwnPasswordFirst.leads(request, response)) {
                 return;

@@ -1,10 +1,14 @@
 package studio.stancebook.account.security;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.AbstractAuthenticationToken;
+import org.springframework.security.core.GrantedAuthority;
+import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.account.internal.TokenScope;
 
 /** A token as sent, or the person it turned out to stand for. */
 final class TokenAuthentication extends AbstractAuthenticationToken {
@@ -18,8 +22,8 @@ final class TokenAuthentication extends AbstractAuthenticationToken {
         this.owner = null;
     }
 
-    private TokenAuthentication(SignedIn owner) {
-        super(owner.authorities());
+    private TokenAuthentication(SignedIn owner, TokenScope scope) {
+        super(authorities(owner, scope));
         this.secret = null;
         this.owner = owner;
         super.setAuthenticated(true);
@@ -29,8 +33,14 @@ final class TokenAuthentication extends AbstractAuthenticationToken {
         return new TokenAuthentication(secret);
     }
 
-    static TokenAuthentication proven(SignedIn owner) {
-        return new TokenAuthentication(owner);
+    static TokenAuthentication proven(SignedIn owner, TokenScope scope) {
+        return new TokenAuthentication(owner, scope);
+    }
+
+    private static List<GrantedAuthority> authorities(SignedIn owner, TokenScope scope) {
+        List<GrantedAuthority> authorities = new ArrayList<>(owner.authorities());
+        authorities.add(new SimpleGrantedAuthority(scope.authority()));
+        return authorities;
     }
 
     @Override

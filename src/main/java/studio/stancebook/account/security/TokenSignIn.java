@@ -1,10 +1,12 @@
 package studio.stancebook.account.security;
 
+import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.core.Authentication;
 import org.springframework.stereotype.Component;
+import studio.stancebook.account.internal.RecognisedToken;
 import studio.stancebook.account.internal.TokenDesk;
 
 /** Recognises a person by one of their tokens. */
@@ -20,10 +22,14 @@ class TokenSignIn implements AuthenticationProvider {
     @Override
     public Authentication authenticate(Authentication claim) {
         String secret = Objects.requireNonNull(((TokenAuthentication) claim).getCredentials());
-        return tokens.recognise(secret)
-                .map(TokenAuthentication::proven)
+        RecognisedToken token = tokens.recognise(secret)
                 .orElseThrow(() -> new BadCredentialsException(
                         "This token is not accepted: it was mistyped or revoked, or its owner may no longer sign in."));
+        if (token.expired()) {
+            throw new BadCredentialsException("This token expired at "
+                    + token.expiresAt().truncatedTo(ChronoUnit.SECONDS) + ": make another by POST /api/v1/tokens.");
+        }
+        return TokenAuthentication.proven(token.owner(), token.scope());
     }
 
     @Override

@@ -4,7 +4,6 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.net.URI;
 import java.time.Duration;
 import java.util.Objects;
 import java.util.function.BiConsumer;
@@ -27,7 +26,7 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
     WorkingDay(RequestCache wantedPages, BiConsumer<SignedIn, HttpServletRequest> begin) {
         this.begin = begin;
         setRequestCache(wantedPages);
-        setRedirectStrategy((request, response, url) -> response.sendRedirect(onThisServer(url)));
+        setRedirectStrategy((request, response, url) -> response.sendRedirect(OwnAddress.of(url)));
     }
 
     @Override
@@ -48,12 +47,5 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
             SecurityContextHolder.clearContext();
             throw failure;
         }
-    }
-
-    /** Path and query alone: the wanted page is kept in a cookie, and no cookie is to lead to another server. */
-    static String onThisServer(String url) {
-        URI wanted = URI.create(url);
-        String path = wanted.getRawPath() == null || wanted.getRawPath().startsWith("//") ? "/" : wanted.getRawPath();
-        return wanted.getRawQuery() == null ? path : path + "?" + wanted.getRawQuery();
     }
 }

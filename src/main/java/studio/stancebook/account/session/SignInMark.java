@@ -8,8 +8,9 @@ import java.time.Instant;
  *
  * @param machine the words for browser and system
  * @param at when the person signed in
+ * @param overTls whether that came over TLS
  */
-record SignInMark(String machine, Instant at) implements Serializable {
+record SignInMark(String machine, Instant at, boolean overTls) implements Serializable {
 
     static final String ATTRIBUTE = "signedInBy";
 }

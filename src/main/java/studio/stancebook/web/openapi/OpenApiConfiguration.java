@@ -37,7 +37,11 @@ class OpenApiConfiguration {
                         .license(new License().name("Apache-2.0").identifier("Apache-2.0")))
                 .servers(List.of(new Server().url("/").description("This server")))
                 .components(new Components()
-                        .addSecuritySchemes(TOKEN, scheme("bearer").description("A token from POST /api/v1/tokens."))
+                        .addSecuritySchemes(
+                                TOKEN,
+                                scheme("bearer")
+                                        .description("A token from POST /api/v1/tokens. With the"
+                                                + " scope read it is taken by GET and by what only calculates."))
                         .addSecuritySchemes(
                                 PASSWORD, scheme("basic").description("For POST /api/v1/tokens, and nowhere else."))
                         .addSchemas(CallDescription.PROBLEM, problem()))

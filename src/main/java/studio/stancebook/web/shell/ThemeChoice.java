@@ -1,5 +1,6 @@
 package studio.stancebook.web.shell;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.time.Duration;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -20,20 +21,25 @@ class ThemeChoice {
 
     @PostMapping("/theme")
     ResponseEntity<Void> choose(
-            @RequestParam("theme") String theme, @RequestParam(name = "back", defaultValue = "/") String back) {
+            @RequestParam("theme") String theme,
+            @RequestParam(name = "back", defaultValue = "/") String back,
+            HttpServletRequest request) {
         Theme chosen = Theme.ofKey(theme)
                 .orElseThrow(() -> Malformed.ofField(
                         "theme", "\"" + theme + "\" is not a theme: accepted are " + Theme.keys() + "."));
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .header(HttpHeaders.SET_COOKIE, cookie(chosen).toString())
+                .header(
+                        HttpHeaders.SET_COOKIE,
+                        cookie(chosen, request.isSecure()).toString())
                 .location(LocalAddress.orHome(back))
                 .build();
     }
 
-    private static ResponseCookie cookie(Theme theme) {
+    private static ResponseCookie cookie(Theme theme, boolean secure) {
         return ResponseCookie.from(COOKIE, theme == Theme.SYSTEM ? "" : theme.key())
                 .path("/")
                 .httpOnly(true)
+                .secure(secure)
                 .sameSite("Lax")
                 .maxAge(theme == Theme.SYSTEM ? Duration.ZERO : KEPT)
                 .build();

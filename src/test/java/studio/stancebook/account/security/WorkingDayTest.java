@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockHttpSession;
@@ -48,18 +46,5 @@ class WorkingDayTest {
                 .hasMessage("no room");
 
         assertThat(session.isInvalid()).isTrue();
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "http://studio.example/proposals?page=2, /proposals?page=2",
-        "https://elsewhere.example/proposals, /proposals",
-        "https://elsewhere.example//elsewhere.example/x, /",
-        "//elsewhere.example, ''",
-        "javascript:alert(1), /",
-        "/packages/7, /packages/7"
-    })
-    void goesOnToPagesOfThisServerOnly(String wanted, String taken) {
-        assertThat(WorkingDay.onThisServer(wanted)).isEqualTo(taken);
     }
 }
