@@ -52,7 +52,12 @@ final class WorkingDay extends SavedRequestAwareAuthenticationSuccessHandler {
 
     /** Path and query alone: the wanted page is kept in a cookie, and no cookie is to lead to another server. */
     static String onThisServer(String url) {
-        URI wanted = URI.create(url);
+        URI wanted;
+        try {
+            wanted = URI.create(url);
+        } catch (IllegalArgumentException notAnAddress) {
+            return "/";
+        }
         String path = wanted.getRawPath() == null || wanted.getRawPath().startsWith("//") ? "/" : wanted.getRawPath();
         return wanted.getRawQuery() == null ? path : path + "?" + wanted.getRawQuery();
     }

@@ -21,6 +21,12 @@ public final class SettingNames implements StartCheck {
     static final List<String> KNOWN = List.of(
             "STANCEBOOK_ADDRESS",
             "STANCEBOOK_PORT",
+            "STANCEBOOK_PUBLIC_URL",
+            "STANCEBOOK_TRUSTED_PROXIES",
+            "STANCEBOOK_LIMITS_CONNECTIONS_PER_ADDRESS",
+            "STANCEBOOK_LIMITS_REQUESTS_PER_ADDRESS",
+            "STANCEBOOK_LIMITS_TIMEOUT",
+            "STANCEBOOK_LIMITS_BODY_RATE",
             "STANCEBOOK_DATA",
             "STANCEBOOK_DB_URL",
             "STANCEBOOK_DB_USER",
