@@ -40,6 +40,7 @@ class ModulesTest {
             "paper",
             "drawing",
             "exchange",
+            "edge",
             "account",
             "demo",
             "underlay",

@@ -4,6 +4,7 @@
         allowedDependencies = {
             "quantity",
             "problem",
+            "edge",
             "account",
             "upkeep",
             "geometry",

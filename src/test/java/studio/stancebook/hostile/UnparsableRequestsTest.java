@@ -5,23 +5,36 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.springframework.core.env.Environment;
+import studio.stancebook.StudioBrowser;
+import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.account.Role;
 import studio.stancebook.rights.AnswerChecks;
 
 /** Bytes that are no request, or one that nothing behind the container ever sees. */
 @StudioTest
+@ExtendWith(OutputCaptureExtension.class)
 class UnparsableRequestsTest {
 
     private static final String REST = " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
 
     @Autowired
     Environment environment;
+
+    @Autowired
+    StudioClients studio;
 
     @ParameterizedTest
     @ValueSource(
@@ -69,6 +82,64 @@ class UnparsableRequestsTest {
                         + (5 + hidden.length()) + "\r\n\r\n0\r\n\r\n" + hidden);
 
         assertThat(answer.split("HTTP/1\\.1 [0-9]{3}", -1)).as(answer).hasSize(2);
+    }
+
+    /** Each left a stack trace in the log when it was answered with 500. */
+    @ParameterizedTest
+    @FieldSource("UNREADABLE_PARAMETERS")
+    void areRefusedWithoutAStackTraceInTheLog(String bytes, CapturedOutput log) throws IOException {
+        assertThat(exchange(bytes)).startsWith("HTTP/1.1 400 ");
+        assertThat(log.getAll()).doesNotContain("\tat ").doesNotContain(" ERROR ");
+    }
+
+    static final List<String> UNREADABLE_PARAMETERS = List.of(
+            "GET /sign-in?x=%FF" + REST,
+            "GET /sign-in?q=%zz" + REST,
+            "GET /packages?q=%zz" + REST,
+            "GET /api/v1/packages?q=%zz" + REST,
+            "GET /sign-in?" + "a=1&".repeat(1_100) + "a=1" + REST,
+            form("a=%FF"),
+            form("a=%zz"),
+            form("a=1&".repeat(1_100) + "a=1"));
+
+    private static String form(String fields) {
+        return "POST /sign-in HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
+                + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: " + fields.length() + "\r\n\r\n"
+                + fields;
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "session=!",
+                "session=????",
+                "REDIRECT_URI=!",
+                "REDIRECT_URI=%FF",
+                "REDIRECT_URI=Lw",
+                "form-token=%"
+            })
+    void takeACookieThatCannotBeReadForNone(String cookie, CapturedOutput log) throws IOException {
+        String asked =
+                "GET /sign-in HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nCookie: " + cookie + "\r\n\r\n";
+
+        assertThat(exchange(asked)).startsWith("HTTP/1.1 200 ");
+        assertThat(exchange(asked.replace("/sign-in", "/packages"))).startsWith("HTTP/1.1 401 ");
+        assertThat(log.getAll()).doesNotContain("\tat ").doesNotContain(" ERROR ");
+    }
+
+    /** The one that says which page was wanted is read once somebody has signed in. */
+    @ParameterizedTest
+    @ValueSource(strings = {"!", "????", "L3BhY2thZ2VzIHg=", "aHR0cDovL2Vsc2V3aGVyZS5leGFtcGxl"})
+    void leadToTheFirstPageAfterSigningInWithSuchACookie(String wanted, CapturedOutput log) {
+        StudioBrowser browser = studio.browser();
+        browser.keep("REDIRECT_URI", wanted);
+
+        HttpResponse<String> answer =
+                browser.trySigningIn(studio.person(Role.VIEWER).email(), StudioClients.PASSWORD);
+
+        assertThat(answer.statusCode()).isEqualTo(302);
+        assertThat(answer.headers().firstValue("Location")).hasValue("/");
+        assertThat(log.getAll()).doesNotContain("\tat ").doesNotContain(" ERROR ");
     }
 
     private String exchange(String bytes) throws IOException {

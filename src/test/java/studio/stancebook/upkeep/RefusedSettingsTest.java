@@ -52,6 +52,11 @@ class RefusedSettingsTest {
                 "--stancebook.metrics.token=short | stancebook.metrics.token (STANCEBOOK_METRICS_TOKEN) takes at least 20 characters | leave it out",
                 "--stancebook.room.reserve=plenty | STANCEBOOK_ROOM_RESERVE) takes a size such as 64MB, not \"plenty\" | leave it out",
                 "--stancebook.pasword.bcrypt-strength=12 | There is no setting stancebook.pasword.bcrypt-strength | STANCEBOOK_PASSWORDS_BCRYPT_STRENGTH",
+                "--server.forward-headers-strategy=framework | SERVER_FORWARD_HEADERS_STRATEGY is \"framework\" | STANCEBOOK_TRUSTED_PROXIES",
+                "--stancebook.public-url=https://studio.example/x | (STANCEBOOK_PUBLIC_URL) takes an address such as | leave it out",
+                "--stancebook.trusted-proxies=10.0.0.0/99 | (STANCEBOOK_TRUSTED_PROXIES) takes addresses and networks | leave it out",
+                "--stancebook.limits.requests-per-address=0 | stancebook.limits.requests-per-address takes a whole number from 1 | leave it out",
+                "--stancebook.limits.timeout=soon | STANCEBOOK_LIMITS_TIMEOUT) takes a time such as 30s or 5m, not \"soon\" | leave it out",
                 "--stancebook.studio-name= | stancebook.studio-name is blank | leave it out",
             })
     void areToldWithWhatToDo(String setting, String sentence, String whatToDo, CapturedOutput output) {

@@ -1,22 +1,21 @@
 package studio.stancebook.account.passkey;
 
 import java.net.URI;
-import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
+import studio.stancebook.edge.PublicUrl;
 
 /**
  * What passkeys are made for: the address of this server as browsers see it. Web Authentication Level 3 takes a host with
  * a name (5.1.3, 5.1.4), and browsers offer it in secure contexts only: over TLS, or on localhost.
  */
 @Component
-@EnableConfigurationProperties(PublicAddress.class)
 public class RelyingParty {
 
-    private final PublicAddress address;
+    private final PublicUrl address;
     private final Environment environment;
 
-    RelyingParty(PublicAddress address, Environment environment) {
+    RelyingParty(PublicUrl address, Environment environment) {
         this.address = address;
         this.environment = environment;
     }
@@ -41,7 +40,7 @@ public class RelyingParty {
 
     /** The address that is set; else this machine, where alone it can be known. */
     private URI uri() {
-        return address.given().orElseGet(this::onThisMachine);
+        return address.uri().orElseGet(this::onThisMachine);
     }
 
     private URI onThisMachine() {

@@ -10,6 +10,7 @@ import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AuthenticationFilter;
 import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
+import studio.stancebook.edge.Admission;
 
 /** The way in for programs: every request proves itself, nothing is kept between requests, no cookie is looked at. */
 @Configuration(proxyBeanMethods = false)
@@ -38,7 +39,7 @@ class ApiSecurity {
 
     static AuthenticationFilter apiFilter(ProviderManager manager, ApiRefusals refusals) {
         AuthenticationFilter filter = new AuthenticationFilter(manager, new ApiCredentials());
-        filter.setSuccessHandler((request, response, authentication) -> {});
+        filter.setSuccessHandler((request, response, authentication) -> Admission.grant(request));
         filter.setFailureHandler(refusals::commence);
         return filter;
     }

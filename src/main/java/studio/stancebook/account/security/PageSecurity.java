@@ -22,13 +22,17 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 import org.springframework.security.config.annotation.web.configurers.FormLoginConfigurer;
 import org.springframework.security.config.observation.SecurityObservationSettings;
 import org.springframework.security.core.Authentication;
+import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
+import org.springframework.security.web.authentication.DelegatingAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.ForwardAuthenticationFailureHandler;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 import studio.stancebook.account.Role;
@@ -90,6 +94,7 @@ class PageSecurity {
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
                                 new SignInInstead("/sign-in"), PART_OF_PAGE)
                         .accessDeniedHandler(FreshProof.askFor(PageSecurity::deny)))
+                .addFilterBefore(new StrangersBodies(toSignIn()), CsrfFilter.class)
                 .addFilterBefore(new StillWelcome(staff, signIns), AuthorizationFilter.class)
                 .headers(SecurityHeaders::forPages)
                 .build();
@@ -128,6 +133,14 @@ class PageSecurity {
 
     private static AuthenticationFailureHandler refused() {
         return new ForwardAuthenticationFailureHandler("/sign-in/refused");
+    }
+
+    /** Where somebody is sent who must sign in first. */
+    private static AuthenticationEntryPoint toSignIn() {
+        return DelegatingAuthenticationEntryPoint.builder()
+                .addEntryPointFor(new SignInInstead("/sign-in"), PART_OF_PAGE)
+                .defaultEntryPoint(new LoginUrlAuthenticationEntryPoint("/sign-in"))
+                .build();
     }
 
     private static void leave(@Nullable Authentication authentication, SignInDeeds deeds) {

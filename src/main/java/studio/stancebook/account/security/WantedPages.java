@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
+import org.springframework.security.web.savedrequest.SavedRequest;
 import org.springframework.security.web.util.matcher.AndRequestMatcher;
 import org.springframework.security.web.util.matcher.NegatedRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
@@ -32,6 +33,16 @@ final class WantedPages extends CookieRequestCache {
     @Override
     public @Nullable HttpServletRequest getMatchingRequest(HttpServletRequest request, HttpServletResponse response) {
         return null;
+    }
+
+    /** None if the cookie has something else in it than was put there. */
+    @Override
+    public @Nullable SavedRequest getRequest(HttpServletRequest request, HttpServletResponse response) {
+        try {
+            return super.getRequest(request, response);
+        } catch (IllegalArgumentException notOurs) {
+            return null;
+        }
     }
 
     private static int lengthOf(@Nullable String text) {

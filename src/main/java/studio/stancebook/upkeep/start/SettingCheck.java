@@ -25,6 +25,7 @@ public final class SettingCheck implements StartCheck {
         checkBeans(environment);
         checkPort(environment);
         checkAddress(environment);
+        checkForwardedHeaders(environment);
         checkUrl(environment);
     }
 
@@ -89,6 +90,18 @@ public final class SettingCheck implements StartCheck {
             return false;
         } catch (IOException cannotTell) {
             return true;
+        }
+    }
+
+    /** Spring Boot's own ways believe headers of anybody, or of any machine in a private network. */
+    private static void checkForwardedHeaders(Environment environment) {
+        String typed =
+                environment.getProperty("server.forward-headers-strategy", "").strip();
+        if (!typed.isEmpty() && !typed.equalsIgnoreCase("none")) {
+            throw new CannotStart(
+                    "SERVER_FORWARD_HEADERS_STRATEGY is \"" + typed + "\", by which forwarded headers would be believed"
+                            + " that anybody can send.",
+                    "Leave it out, and set STANCEBOOK_TRUSTED_PROXIES to the addresses of your reverse proxies.");
         }
     }
 

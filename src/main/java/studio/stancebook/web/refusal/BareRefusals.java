@@ -35,14 +35,8 @@ final class BareRefusals extends ErrorReportValve {
         }
         Problem problem = Statuses.problem(response.getStatus(), HttpHeaders.EMPTY);
         try {
-            if (isForProgram(request.getRequestURI())) {
-                send(
-                        response,
-                        MediaType.APPLICATION_PROBLEM_JSON_VALUE,
-                        JSON.writeValueAsString(ProblemJson.of(problem, null)));
-            } else {
-                send(response, "text/html;charset=UTF-8", page(problem));
-            }
+            write(response, problem, isForProgram(request.getRequestURI()));
+            response.finishResponse();
         } catch (IOException e) {
             LOG.debug("Nobody was there any more to be told of a refusal", e);
         }
@@ -66,12 +60,22 @@ final class BareRefusals extends ErrorReportValve {
                 + "</p><p><a href=\"/\">Stancebook</a></p></body></html>\n";
     }
 
-    private static void send(Response response, String type, String text) throws IOException {
+    /** Tells a problem at hardly any cost: there may be hundreds in a second. */
+    static void write(HttpServletResponse response, Problem problem, boolean forProgram) throws IOException {
+        response.setStatus(problem.status());
+        if (forProgram) {
+            String json = JSON.writeValueAsString(ProblemJson.of(problem, null));
+            send(response, MediaType.APPLICATION_PROBLEM_JSON_VALUE, json);
+        } else {
+            send(response, "text/html;charset=UTF-8", page(problem));
+        }
+    }
+
+    private static void send(HttpServletResponse response, String type, String text) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         BareHeaders.set(response);
         response.setContentType(type);
         response.setContentLength(bytes.length);
         response.getOutputStream().write(bytes);
-        response.finishResponse();
     }
 }

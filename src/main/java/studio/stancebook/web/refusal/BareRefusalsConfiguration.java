@@ -11,9 +11,9 @@ import org.springframework.core.annotation.Order;
 @Configuration(proxyBeanMethods = false)
 class BareRefusalsConfiguration {
 
-    /** After the container's own valve, so within it: the one within speaks first. */
+    /** After the container's own valve, so within it: the one within speaks first; before those that refuse. */
     @Bean
-    @Order(Ordered.LOWEST_PRECEDENCE)
+    @Order(Ordered.LOWEST_PRECEDENCE - 1)
     WebServerFactoryCustomizer<ConfigurableTomcatWebServerFactory> bareRefusals() {
         return factory -> factory.addContextCustomizers(
                 context -> context.getParent().getPipeline().addValve(new BareRefusals()));

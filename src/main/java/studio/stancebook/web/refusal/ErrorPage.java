@@ -39,6 +39,9 @@ class ErrorPage implements ErrorController {
     }
 
     private static Problem problem(HttpServletRequest request) {
+        if (request.getAttribute(UnreadableForms.PROBLEM) instanceof Problem problem) {
+            return problem;
+        }
         int status = status(request);
         if (status == ProblemType.FORBIDDEN.status()) {
             return Problem.of(ProblemType.FORBIDDEN, Words.notAllowed(denial(request)));

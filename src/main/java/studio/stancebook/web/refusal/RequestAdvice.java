@@ -2,6 +2,7 @@ package studio.stancebook.web.refusal;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.stream.Collectors;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.annotation.Order;
@@ -25,6 +26,7 @@ import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.multipart.support.MissingServletRequestPartException;
 import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.resource.NoResourceFoundException;
+import studio.stancebook.edge.BodyRefused;
 import studio.stancebook.problem.ProblemType;
 
 /** Requests that never reached a method of ours, because of how they were made. */
@@ -43,7 +45,18 @@ class RequestAdvice {
 
     @ExceptionHandler
     Object unreadable(HttpMessageNotReadableException exception, HttpServletRequest request) {
-        return rendering.render(JsonProblems.of(exception), request);
+        return rendering.render(BodyProblems.in(exception).orElseGet(() -> JsonProblems.of(exception)), request);
+    }
+
+    @ExceptionHandler
+    Object brokenOff(BodyRefused refused, HttpServletRequest request) {
+        return rendering.render(BodyProblems.of(refused), request);
+    }
+
+    /** A form, since queries that cannot be read are refused before. */
+    @ExceptionHandler
+    Object unreadable(InvalidParameterException exception, HttpServletRequest request) {
+        return rendering.render(BodyProblems.of(exception), request);
     }
 
     @ExceptionHandler
@@ -140,7 +153,8 @@ class RequestAdvice {
     @ExceptionHandler
     Object notMultipart(MultipartException exception, HttpServletRequest request) {
         String message = "The request cannot be read as multipart/form-data with a file in it.";
-        return rendering.render(Problem.of(ProblemType.MALFORMED, message), request);
+        return rendering.render(
+                BodyProblems.in(exception).orElseGet(() -> Problem.of(ProblemType.MALFORMED, message)), request);
     }
 
     @ExceptionHandler

@@ -1,0 +1,106 @@
+package studio.stancebook.edge;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import org.apache.coyote.InputBuffer;
+import org.apache.tomcat.util.net.ApplicationBufferHandler;
+
+/**
+ * The body of a request, which breaks off when it is too long for a stranger, or comes too slowly. Only the time that is
+ * spent waiting for it counts.
+ */
+final class MeasuredBody implements InputBuffer {
+
+    /** The longest body of a stranger: forms with an address and a password, and then some. Our choice. */
+    static final int STRANGERS_BYTES = 16 * 1024;
+
+    private static final String ATTRIBUTE = MeasuredBody.class.getName();
+
+    private final InputBuffer source;
+    private final LimitSettings limits;
+    private final Places strangers;
+    private final String address;
+    private boolean admitted;
+    private boolean hasPlace;
+    private boolean brokenOff;
+    private long bytes;
+    private long nanos;
+
+    MeasuredBody(InputBuffer source, LimitSettings limits, Places strangers, String address) {
+        this.source = source;
+        this.limits = limits;
+        this.strangers = strangers;
+        this.address = address;
+    }
+
+    static void admit(HttpServletRequest request) {
+        if (request.getAttribute(ATTRIBUTE) instanceof MeasuredBody body) {
+            body.admitted = true;
+        }
+    }
+
+    void keepIn(HttpServletRequest request) {
+        request.setAttribute(ATTRIBUTE, this);
+    }
+
+    /** Whether the rest may be waited for. */
+    boolean isWorthWaitingFor() {
+        return admitted && !brokenOff;
+    }
+
+    @Override
+    public int available() {
+        return source.available();
+    }
+
+    @Override
+    public int doRead(ApplicationBufferHandler handler) throws IOException {
+        check();
+        long start = System.nanoTime();
+        int read = source.doRead(handler);
+        nanos += System.nanoTime() - start;
+        bytes += Math.max(0, read);
+        check();
+        return read;
+    }
+
+    private void check() {
+        if (!admitted) {
+            takePlace();
+            if (bytes > STRANGERS_BYTES) {
+                throw refusal(413, "Before signing in, at most " + STRANGERS_BYTES + " bytes are accepted.");
+            }
+        }
+        if (nanos > TimeUnit.MILLISECONDS.toNanos(millisAllowed())) {
+            throw refusal(408, "What you sent came too slowly to wait for the rest of it.");
+        }
+    }
+
+    private long millisAllowed() {
+        long always = limits.timeout().toMillis();
+        return admitted ? always + bytes * 1000 / limits.bodyRate().toBytes() : always;
+    }
+
+    private void takePlace() {
+        if (!hasPlace) {
+            if (strangers.take(address) != Places.Answer.TAKEN) {
+                throw refusal(503, "Too many others are signing in at this moment.");
+            }
+            hasPlace = true;
+        }
+    }
+
+    private BodyRefused refusal(int status, String detail) {
+        brokenOff = true;
+        return new BodyRefused(status, detail);
+    }
+
+    /** To be called once the request is over. */
+    void leave() {
+        if (hasPlace) {
+            strangers.give(address);
+            hasPlace = false;
+        }
+    }
+}
