@@ -1,5 +1,6 @@
 package studio.stancebook.dimension;
 
+import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.List;
 import studio.stancebook.problem.FieldError;
@@ -20,7 +21,7 @@ public final class DimensionChecks {
         disagreements.addAll(furtherDisagreements);
         disagreements.forEach(d -> errors.add(under(d.keys().get(0), d.message())));
         if (!errors.isEmpty()) {
-            throw new ImpossibleDimensions(errors);
+            throw new ImpossibleDimensions(ErrorList.of(errors));
         }
     }
 

@@ -13,6 +13,15 @@ public class Impossible extends Refusal {
         super(ProblemType.IMPOSSIBLE, message, errors);
     }
 
+    public Impossible(String message, ErrorList errors) {
+        super(ProblemType.IMPOSSIBLE, message, errors);
+    }
+
+    /** A refusal of several fields, whose first message serves for the whole. */
+    public static Impossible of(ErrorList errors) {
+        return new Impossible(errors.firstMessage(), errors);
+    }
+
     /** A refusal of one field, whose message serves for the whole. */
     public static Impossible ofField(String field, String message) {
         return new Impossible(message, List.of(new FieldError(field, message)));

@@ -1,5 +1,6 @@
 package studio.stancebook.proposal;
 
+import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,8 +41,8 @@ public final class ProposalRules {
     }
 
     /** What is wrong with both. */
-    public static List<FieldError> errors(String name, String note) {
-        List<FieldError> errors = new ArrayList<>();
+    public static ErrorList errors(String name, String note) {
+        ErrorList errors = new ErrorList();
         name(name).ifPresent(errors::add);
         note(note).ifPresent(errors::add);
         return errors;

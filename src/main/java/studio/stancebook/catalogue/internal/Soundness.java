@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -58,7 +59,7 @@ public final class Soundness {
 
     private static void refuse(List<FieldError> errors) {
         if (!errors.isEmpty()) {
-            throw new ImpossibleDimensions(errors);
+            throw new ImpossibleDimensions(ErrorList.of(errors));
         }
     }
 }

@@ -1,5 +1,7 @@
 package studio.stancebook.exchange.intake;
 
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -81,7 +83,7 @@ public class ImportDesk {
             }
         }
         if (!errors.isEmpty()) {
-            throw new ImpossibleMapping(errors);
+            throw new ImpossibleMapping(ErrorList.of(errors));
         }
         return new Mapping(uses);
     }
@@ -97,7 +99,7 @@ public class ImportDesk {
         } else if (unit.isEmpty() || !MappingJson.fits(target, unit.get())) {
             errors.add(new FieldError(
                     "column-" + index,
-                    "The column \"" + heading + "\" holds numbers in a unit: choose one of "
+                    "The column \"" + TextLimit.shown(heading) + "\" holds numbers in a unit: choose one of "
                             + MappingJson.unitsOf(target) + "."));
         } else {
             uses.add(new ColumnUse(index, heading, target, unit.get()));

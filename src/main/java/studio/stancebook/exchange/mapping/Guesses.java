@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.mapping;
 
+import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -152,7 +153,7 @@ public final class Guesses {
             }
         }
         if (!errors.isEmpty()) {
-            throw new ImpossibleMapping(errors);
+            throw new ImpossibleMapping(ErrorList.of(errors));
         }
         return new Mapping(uses);
     }

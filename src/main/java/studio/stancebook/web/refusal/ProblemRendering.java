@@ -43,6 +43,7 @@ class ProblemRendering {
                 "title", problem.type().title(),
                 "detail", problem.detail(),
                 "errors", problem.errors(),
+                "more", problem.errorCount() - problem.errors().size(),
                 "requestId", Objects.requireNonNullElse(RequestId.of(request), ""));
         return new ModelAndView("error", model, HttpStatusCode.valueOf(problem.status()));
     }

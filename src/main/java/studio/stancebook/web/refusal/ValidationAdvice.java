@@ -1,5 +1,6 @@
 package studio.stancebook.web.refusal;
 
+import studio.stancebook.problem.ErrorList;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ConstraintViolationException;
@@ -57,7 +58,7 @@ class ValidationAdvice {
 
     private Object refuse(ProblemType type, List<FieldError> errors, HttpServletRequest request) {
         String detail = errors.size() == 1 ? errors.get(0).message() : errors.size() + " fields cannot be accepted.";
-        return rendering.render(Problem.of(type, detail, errors), request);
+        return rendering.render(Problem.of(type, detail, ErrorList.of(errors)), request);
     }
 
     private static FieldError error(ObjectError error) {
