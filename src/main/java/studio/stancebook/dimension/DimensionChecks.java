@@ -1,8 +1,8 @@
 package studio.stancebook.dimension;
 
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.List;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** The checks of an entry by hand: everything in range and everything closing, or a refusal that names all of it. */

@@ -1,13 +1,13 @@
 package studio.stancebook.dimension;
 
-import studio.stancebook.problem.FieldError;
-import java.util.function.Consumer;
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.problem.ErrorList;
+import studio.stancebook.problem.FieldError;
 
 /**
  * A dimension set as the plain tree that JSON reads into and is written from: the shape of the HTTP interface, with

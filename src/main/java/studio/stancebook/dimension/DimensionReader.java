@@ -1,6 +1,5 @@
 package studio.stancebook.dimension;
 
-import java.util.function.Supplier;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.problem.FieldError;

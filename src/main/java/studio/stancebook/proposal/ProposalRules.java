@@ -1,9 +1,7 @@
 package studio.stancebook.proposal;
 
-import studio.stancebook.problem.ErrorList;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Legible;
 
@@ -25,7 +23,7 @@ public final class ProposalRules {
                 : Optional.of(new FieldError(
                         "name",
                         "A name has 1 to " + MOST_NAME
-                                + " characters on one line, without control characters or turns of direction, not "
+                                + " characters on one line, without control characters, invisible characters or turns of direction, not "
                                 + shown(name) + "."));
     }
 

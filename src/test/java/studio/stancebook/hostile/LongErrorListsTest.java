@@ -101,8 +101,8 @@ class LongErrorListsTest {
         JsonNode problem = answer(
                 post(
                         "/api/v1/packages",
-                        "{\"name\":\"A\",\"segment\":\"none\",\"dimensions\":{\"wheelbase\":2500,\"" + "x".repeat(40_000)
-                                + "\":1}}"),
+                        "{\"name\":\"A\",\"segment\":\"none\",\"dimensions\":{\"wheelbase\":2500,\""
+                                + "x".repeat(40_000) + "\":1}}"),
                 422);
 
         assertThat(problem.get("errorCount").asInt()).isEqualTo(1);
@@ -121,7 +121,8 @@ class LongErrorListsTest {
 
     @Test
     void areShortForTheTermsOfARatio() {
-        String terms = IntStream.range(0, 40_000).mapToObj(i -> "\"no" + i + "\"").collect(Collectors.joining(","));
+        String terms =
+                IntStream.range(0, 40_000).mapToObj(i -> "\"no" + i + "\"").collect(Collectors.joining(","));
 
         listsTwentyOf(
                 40_001,
@@ -175,7 +176,9 @@ class LongErrorListsTest {
 
         assertThat(bytes).isNotNull().hasSizeLessThan(5 * MOST_BYTES);
         JsonNode report = JSON.readTree(bytes);
-        assertThat(report.get("problems").size() + report.get("problemsNotListed").asInt()).isEqualTo(50_000);
+        assertThat(report.get("problems").size()
+                        + report.get("problemsNotListed").asInt())
+                .isEqualTo(50_000);
         assertThat(report.get("imported").asInt()).isEqualTo(partial ? 1 : 0);
         if (!partial) {
             listsTwentyOf(50_000, report);

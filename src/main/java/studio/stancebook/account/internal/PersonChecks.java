@@ -35,7 +35,7 @@ final class PersonChecks {
             object(
                     "displayName",
                     told(name, "a name") + "it takes 1 to " + MAX_NAME
-                            + " characters on one line, without turns of direction.");
+                            + " characters on one line, without invisible characters or turns of direction.");
         }
         return name;
     }

@@ -110,7 +110,7 @@ public class TokenDesk {
             throw Impossible.ofField(
                     "name",
                     "A token has a name of 1 to " + MAX_NAME
-                            + " characters without control characters or turns of direction, such as the program it is for.");
+                            + " characters without control characters, invisible characters or turns of direction, such as the program it is for.");
         }
         return name;
     }

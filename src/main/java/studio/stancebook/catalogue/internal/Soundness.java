@@ -1,6 +1,5 @@
 package studio.stancebook.catalogue.internal;
 
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +11,7 @@ import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.RangeChecks;
 import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** What dimensions have to fulfil to be recorded. */

@@ -1,8 +1,5 @@
 package studio.stancebook.catalogue.web;
 
-import studio.stancebook.problem.ErrorList;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,6 +10,7 @@ import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 

@@ -1,8 +1,5 @@
 package studio.stancebook.catalogue.web;
 
-import studio.stancebook.problem.ErrorList;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueRules;
@@ -12,6 +9,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;

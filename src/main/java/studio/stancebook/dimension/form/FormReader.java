@@ -1,6 +1,5 @@
 package studio.stancebook.dimension.form;
 
-import studio.stancebook.problem.ErrorList;
 import static studio.stancebook.dimension.form.DimensionForm.PREFIX;
 
 import java.util.ArrayList;
@@ -20,6 +19,7 @@ import studio.stancebook.dimension.LengthText;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Unit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.quantity.Rounding;
 

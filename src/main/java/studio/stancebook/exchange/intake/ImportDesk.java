@@ -1,7 +1,5 @@
 package studio.stancebook.exchange.intake;
 
-import studio.stancebook.exchange.table.TextLimit;
-import studio.stancebook.problem.ErrorList;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -20,6 +18,8 @@ import studio.stancebook.exchange.mapping.Target;
 import studio.stancebook.exchange.mapping.Targets;
 import studio.stancebook.exchange.table.CellReference;
 import studio.stancebook.exchange.table.TableFile;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** What people do with their upload step by step: see it, say what its columns hold, check it, bring it in. */

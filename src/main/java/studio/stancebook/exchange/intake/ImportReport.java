@@ -33,6 +33,7 @@ public record ImportReport(
     }
 
     ImportReport withImported(int written) {
-        return new ImportReport(rows, accepted, rejected, errors, queries, written, newSegments, problems, problemsNotListed);
+        return new ImportReport(
+                rows, accepted, rejected, errors, queries, written, newSegments, problems, problemsNotListed);
     }
 }

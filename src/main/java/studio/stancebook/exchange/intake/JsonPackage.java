@@ -17,7 +17,6 @@ import studio.stancebook.exchange.mapping.Plausible;
 import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowDraft;
 import studio.stancebook.exchange.mapping.RowReading;
-import studio.stancebook.problem.FieldError;
 
 /** Reads one package of a JSON file by the same rules as a row of a table. */
 final class JsonPackage {

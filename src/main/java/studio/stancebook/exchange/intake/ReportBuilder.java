@@ -1,9 +1,9 @@
 package studio.stancebook.exchange.intake;
 
-import studio.stancebook.exchange.mapping.Problems;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowProblem;
 
 /** Counts rows and keeps the first of their problems, errors apart from queries so that neither crowds out the other. */

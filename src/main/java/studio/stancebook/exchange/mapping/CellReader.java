@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.mapping;
 
+import studio.stancebook.problem.CellGuard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

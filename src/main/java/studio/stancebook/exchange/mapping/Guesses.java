@@ -1,6 +1,5 @@
 package studio.stancebook.exchange.mapping;
 
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,6 +14,7 @@ import studio.stancebook.dimension.Unit;
 import studio.stancebook.exchange.mapping.Target.OfTyre;
 import studio.stancebook.exchange.mapping.Target.TyrePart;
 import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.tyre.TyreDesignation;
 

@@ -1,7 +1,5 @@
 package studio.stancebook.exchange.mapping;
 
-import studio.stancebook.exchange.table.TextLimit;
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -11,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.exchange.mapping.Target.TyrePart;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /**

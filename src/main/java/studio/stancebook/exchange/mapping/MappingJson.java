@@ -1,15 +1,15 @@
 package studio.stancebook.exchange.mapping;
 
-import java.util.function.Supplier;
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /**
@@ -53,7 +53,9 @@ public final class MappingJson {
                                     .collect(Collectors.joining(", "))
                             + ".");
         } else if (headings.lastIndexOf(heading.strip()) != index) {
-            refuse(heading, () -> "The table has two columns \"" + TextLimit.shown(heading) + "\"; rename one of them.");
+            refuse(
+                    heading,
+                    () -> "The table has two columns \"" + TextLimit.shown(heading) + "\"; rename one of them.");
         } else if (!(value instanceof Map<?, ?> map) || !map.values().stream().allMatch(MappingJson::isText)) {
             refuse(heading, () -> "An entry is an object such as {\"dimension\": \"wheelbase\", \"unit\": \"mm\"}.");
         } else {

@@ -1,5 +1,8 @@
 package studio.stancebook.exchange.takeout;
 
+import org.apache.poi.util.DefaultTempFileCreationStrategy;
+import org.apache.poi.util.TempFile;
+import studio.stancebook.exchange.table.OwnFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -14,18 +17,19 @@ import studio.stancebook.catalogue.CatalogueFilter;
 public class Exporter {
 
     private final Catalogue catalogue;
-    private final Path folder;
+    private final OwnFolder folder;
 
     Exporter(Catalogue catalogue, @Value("${stancebook.data}") String data) {
         this.catalogue = catalogue;
-        this.folder = Path.of(data, "exports").toAbsolutePath();
+        this.folder = new OwnFolder(Path.of(data, "exports"));
+        folder.sweep();
+        TempFile.setTempFileCreationStrategy(new DefaultTempFileCreationStrategy(folder.path().toFile()));
     }
 
     /** Writes all packages that the filter takes, by ascending id, into a new file; whoever asked deletes it. */
     public Path write(CatalogueFilter filter, ExportFormat format) {
         try {
-            Files.createDirectories(folder);
-            Path file = Files.createTempFile(folder, "packages", "." + format.key());
+            Path file = folder.newFile("packages", "." + format.key());
             try {
                 write(filter, format, file);
                 return file;

@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.takeout;
 
+import studio.stancebook.exchange.table.OwnFolder;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.CsvRecordHandler;
@@ -30,8 +31,8 @@ final class TableSpool implements Closeable {
     private int rows;
     private boolean writing = true;
 
-    TableSpool(Path folder) throws IOException {
-        file = Files.createTempFile(folder, "spool", ".tmp");
+    TableSpool(OwnFolder folder) throws IOException {
+        file = folder.newFile("spool", ".tmp");
         writer = CsvWriter.builder().build(file);
         for (int i = 0; i < columns.size(); i++) {
             used.set(i, columns.get(i).always());

@@ -1,10 +1,10 @@
 package studio.stancebook.exchange.web;
 
-import studio.stancebook.problem.ErrorList;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import studio.stancebook.exchange.intake.ImportReport;
 import studio.stancebook.exchange.mapping.RowProblem;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.ProblemType;
 

@@ -1,12 +1,12 @@
 package studio.stancebook.measure.web;
 
-import studio.stancebook.problem.ErrorList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.measure.StudioRatio;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 
@@ -56,7 +56,8 @@ final class RatioReading {
         List<Reading> found = new ArrayList<>();
         for (String key : keys == null ? List.<String>of() : keys) {
             Reading.ofKey(String.valueOf(key))
-                    .ifPresentOrElse(found::add, () -> errors.add(() -> new FieldError(field, unknown(String.valueOf(key)))));
+                    .ifPresentOrElse(
+                            found::add, () -> errors.add(() -> new FieldError(field, unknown(String.valueOf(key)))));
         }
         return found;
     }

@@ -1,10 +1,7 @@
 package studio.stancebook.proposal.internal;
 
-import studio.stancebook.problem.ErrorList;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -22,8 +19,8 @@ import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
-import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Stale;

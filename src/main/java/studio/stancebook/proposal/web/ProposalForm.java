@@ -1,8 +1,5 @@
 package studio.stancebook.proposal.web;
 
-import studio.stancebook.problem.ErrorList;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +7,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;

@@ -1,8 +1,8 @@
 package studio.stancebook.web.refusal;
 
-import studio.stancebook.problem.ErrorList;
 import java.util.List;
 import org.springframework.http.HttpHeaders;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.ProblemType;
 import studio.stancebook.problem.Refusal;

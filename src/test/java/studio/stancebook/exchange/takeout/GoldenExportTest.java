@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.takeout;
 
+import studio.stancebook.exchange.table.OwnFolder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -95,7 +96,7 @@ class GoldenExportTest {
     }
 
     private TableSpool spool() throws IOException {
-        TableSpool spool = new TableSpool(folder);
+        TableSpool spool = new TableSpool(new OwnFolder(folder));
         invented().forEach(spool::add);
         return spool;
     }
