@@ -38,8 +38,7 @@ public final class CatalogueRules {
     /** What is wrong with the key of a segment. */
     public static Optional<FieldError> key(String key) {
         if (RESERVED.contains(key)) {
-            return error(
-                    false, "key", shown(key) + " is a word of the studio's own addresses; take another key.");
+            return error(false, "key", shown(key) + " is a word of the studio's own addresses; take another key.");
         }
         return error(
                 KEY.matcher(key).matches(),

@@ -1,8 +1,8 @@
 package studio.stancebook.measure;
 
-import java.util.Set;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,8 +42,9 @@ public record StudioRatio(String key, String name, List<Reading> numerator, List
                     "key", "A key has 3 to 60 lower-case letters, digits and hyphens, starting with a letter."));
         }
         if (name.isBlank() || name.length() > 80 || !Legible.isLine(name)) {
-            errors.add(
-                    new FieldError("name", "A name has 1 to 80 characters on one line, without invisible characters or turns of direction."));
+            errors.add(new FieldError(
+                    "name",
+                    "A name has 1 to 80 characters on one line, without invisible characters or turns of direction."));
         }
         checkTerms("numerator", numerator, errors);
         checkTerms("denominator", denominator, errors);

@@ -44,8 +44,14 @@ public final class Legible {
     /** Format characters (Cf) that show nothing: all but marks of direction and the marks of Arabic and Syriac numbers. */
     private static boolean isInvisible(int c) {
         boolean direction = c == 0x200E || c == 0x200F || c == 0x061C;
-        boolean shown = c >= 0x0600 && c <= 0x0605 || c == 0x06DD || c == 0x070F || c == 0x0890 || c == 0x0891
-                || c == 0x08E2 || c == 0x110BD || c == 0x110CD;
+        boolean shown = c >= 0x0600 && c <= 0x0605
+                || c == 0x06DD
+                || c == 0x070F
+                || c == 0x0890
+                || c == 0x0891
+                || c == 0x08E2
+                || c == 0x110BD
+                || c == 0x110CD;
         return Character.getType(c) == Character.FORMAT && !direction && !shown;
     }
 
@@ -57,8 +63,11 @@ public final class Legible {
 
     private static boolean joins(int c) {
         return switch (Character.getType(c)) {
-            case Character.OTHER_LETTER, Character.NON_SPACING_MARK, Character.COMBINING_SPACING_MARK,
-                    Character.OTHER_SYMBOL, Character.MODIFIER_SYMBOL -> c > 0x7F;
+            case Character.OTHER_LETTER,
+                    Character.NON_SPACING_MARK,
+                    Character.COMBINING_SPACING_MARK,
+                    Character.OTHER_SYMBOL,
+                    Character.MODIFIER_SYMBOL -> c > 0x7F;
             default -> false;
         };
     }

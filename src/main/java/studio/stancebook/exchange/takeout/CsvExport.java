@@ -1,8 +1,8 @@
 package studio.stancebook.exchange.takeout;
 
-import de.siegmar.fastcsv.writer.QuoteStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import de.siegmar.fastcsv.writer.QuoteStrategy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -25,8 +25,10 @@ final class CsvExport {
 
     static void write(TableSpool spool, Path to) throws IOException {
         List<ExportColumn> columns = spool.usedColumns();
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).quoteStrategy(QUOTED).build(to, StandardCharsets.UTF_8)) {
+        try (CsvWriter csv = CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.CRLF)
+                .quoteStrategy(QUOTED)
+                .build(to, StandardCharsets.UTF_8)) {
             csv.writeRecord(columns.stream().map(ExportColumn::heading).toList());
             spool.forEach(cells -> csv.writeRecord(guarded(columns, cells)));
         }

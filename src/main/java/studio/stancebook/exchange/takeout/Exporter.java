@@ -1,16 +1,16 @@
 package studio.stancebook.exchange.takeout;
 
-import org.apache.poi.util.DefaultTempFileCreationStrategy;
-import org.apache.poi.util.TempFile;
-import studio.stancebook.exchange.table.OwnFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.util.DefaultTempFileCreationStrategy;
+import org.apache.poi.util.TempFile;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.exchange.table.OwnFolder;
 
 /** Takes packages out of the catalogue into a file, some at a time. */
 @Component
@@ -23,7 +23,8 @@ public class Exporter {
         this.catalogue = catalogue;
         this.folder = new OwnFolder(Path.of(data, "exports"));
         folder.sweep();
-        TempFile.setTempFileCreationStrategy(new DefaultTempFileCreationStrategy(folder.path().toFile()));
+        TempFile.setTempFileCreationStrategy(
+                new DefaultTempFileCreationStrategy(folder.path().toFile()));
     }
 
     /** Writes all packages that the filter takes, by ascending id, into a new file; whoever asked deletes it. */

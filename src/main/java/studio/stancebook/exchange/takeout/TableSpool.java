@@ -1,6 +1,5 @@
 package studio.stancebook.exchange.takeout;
 
-import studio.stancebook.exchange.table.OwnFolder;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.CsvRecordHandler;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.exchange.table.OwnFolder;
 import studio.stancebook.exchange.table.TableLimits;
 
 /**

@@ -1,7 +1,5 @@
 package studio.stancebook.review.web;
 
-import java.util.regex.Pattern;
-import studio.stancebook.problem.CellGuard;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import jakarta.servlet.http.HttpServletResponse;
@@ -16,12 +14,14 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.limit.Bulkhead;
+import studio.stancebook.problem.CellGuard;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.review.ActivityFilter;
 import studio.stancebook.review.ActivityLine;

@@ -303,7 +303,7 @@ class XlsxTableTest {
     @Test
     void readsElementsSideBySideHoweverMany() throws IOException {
         String sheet = "<worksheet><sheetData><row><c t=\"str\"><v>a</v></c></row>"
-                + "<row><x/><x  /><x a=\"/\"></x></row>".repeat(10_000) + "</sheetData></worksheet>";
+                + "<row><x/><x  /><x a=\"/\"></x></row>".repeat(500) + "</sheetData></worksheet>";
 
         assertThat(TableFiles.read(TableFiles.zip(folder, TableFiles.parts(sheet))))
                 .isEmpty();
@@ -335,12 +335,10 @@ class XlsxTableTest {
     }
 
     @Test
-    void stopsReadingWhenItsThreadIsToStop() throws IOException {
-        Path file = TableFiles.workbook(folder, new Object[] {"a"}, new Object[] {"b"});
+    void stopsReadingWhenItsThreadIsToStop() {
         Thread.currentThread().interrupt();
         try {
-            assertThatThrownBy(() -> XlsxTable.open(file, null, new ReadingTime()))
-                    .hasMessageContaining("was stopped");
+            assertThatThrownBy(() -> new ReadingTime().check()).hasMessageContaining("was stopped");
         } finally {
             assertThat(Thread.interrupted()).isTrue();
         }

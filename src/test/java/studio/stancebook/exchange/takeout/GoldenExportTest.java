@@ -1,6 +1,5 @@
 package studio.stancebook.exchange.takeout;
 
-import studio.stancebook.exchange.table.OwnFolder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -33,6 +32,7 @@ import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.exchange.table.OwnFolder;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.tyre.TyreDesignation;
 
