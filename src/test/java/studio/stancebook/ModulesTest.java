@@ -29,6 +29,7 @@ class ModulesTest {
             "problem",
             "tyre",
             "geometry",
+            "limit",
             "statistics",
             "dimension",
             "measure",

@@ -280,7 +280,7 @@ public class Bands {
             throw Impossible.ofField(
                     "reason",
                     "A reason has at most " + MOST_REASON
-                            + " characters on one line, without control characters or turns of direction; here are "
+                            + " characters on one line, without control characters, invisible characters or turns of direction; here are "
                             + text.length() + ".");
         }
         return text;

@@ -29,6 +29,7 @@ public class Catalogue {
     private final PackageWriting writing;
     private final PackageReading reading;
     private final PackageSearch search;
+    private final MeasuredPackages measured;
     private final SettingAside settingAside;
     private final QuerySettling queries;
 
@@ -36,11 +37,13 @@ public class Catalogue {
             PackageWriting writing,
             PackageReading reading,
             PackageSearch search,
+            MeasuredPackages measured,
             SettingAside settingAside,
             QuerySettling queries) {
         this.writing = writing;
         this.reading = reading;
         this.search = search;
+        this.measured = measured;
         this.settingAside = settingAside;
         this.queries = queries;
     }
@@ -148,7 +151,7 @@ public class Catalogue {
      * @throws studio.stancebook.problem.Malformed if it is sorted by anything else
      */
     public Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
-        return search.search(filter, page);
+        return measured.concerns(filter, page.getSort()) ? measured.search(filter, page) : search.search(filter, page);
     }
 
     /** The packages that were recorded or changed last, the latest first. */
@@ -158,7 +161,12 @@ public class Catalogue {
 
     /** Reads every package that the filter takes, in ascending order of their ids, without holding more than some. */
     public void forEach(CatalogueFilter filter, Consumer<PackageView> consumer) {
-        search.forEach(filter, ids -> reading.getAll(ids).forEach(consumer));
+        Consumer<List<Long>> read = ids -> reading.getAll(ids).forEach(consumer);
+        if (filter.measure() == null) {
+            search.forEach(filter, read);
+        } else {
+            measured.forEach(filter, read);
+        }
     }
 
     /** Whether a segment has a package of this name and year. */

@@ -3,6 +3,7 @@ package studio.stancebook.catalogue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.problem.FieldError;
@@ -24,6 +25,9 @@ public final class CatalogueRules {
 
     private static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
 
+    /** Words that stand in addresses where the key of a segment does; ReservedKeysTest compares them with the routes. */
+    private static final Set<String> RESERVED = Set.of("new");
+
     private CatalogueRules() {}
 
     /** What is wrong with a name that has no blanks around it. */
@@ -33,6 +37,9 @@ public final class CatalogueRules {
 
     /** What is wrong with the key of a segment. */
     public static Optional<FieldError> key(String key) {
+        if (RESERVED.contains(key)) {
+            return error(false, "key", shown(key) + " is a word of the studio's own addresses; take another key.");
+        }
         return error(
                 KEY.matcher(key).matches(),
                 "key",
@@ -99,7 +106,7 @@ public final class CatalogueRules {
                 fine,
                 field,
                 what + " has 1 to " + most
-                        + " characters on one line, without control characters or turns of direction, not "
+                        + " characters on one line, without control characters, invisible characters or turns of direction, not "
                         + shown(text) + ".");
     }
 

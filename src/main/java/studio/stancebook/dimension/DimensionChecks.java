@@ -2,6 +2,7 @@ package studio.stancebook.dimension;
 
 import java.util.ArrayList;
 import java.util.List;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** The checks of an entry by hand: everything in range and everything closing, or a refusal that names all of it. */
@@ -20,7 +21,7 @@ public final class DimensionChecks {
         disagreements.addAll(furtherDisagreements);
         disagreements.forEach(d -> errors.add(under(d.keys().get(0), d.message())));
         if (!errors.isEmpty()) {
-            throw new ImpossibleDimensions(errors);
+            throw new ImpossibleDimensions(ErrorList.of(errors));
         }
     }
 

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.problem.ErrorList;
+import studio.stancebook.problem.FieldError;
 
 /**
  * A dimension set as the plain tree that JSON reads into and is written from: the shape of the HTTP interface, with
@@ -15,14 +18,28 @@ public final class DimensionJson {
     private DimensionJson() {}
 
     /**
-     * Reads a tree. Every problem is collected before it is refused.
+     * Reads a tree. Every problem is looked for before it is refused.
      *
      * @param tree as a JSON library reads an object: numbers, strings, lists, maps
      * @param origin the origin of values that name none
      * @throws ImpossibleDimensions naming each field under {@code dimensions.}
      */
     public static DimensionSet read(Map<String, ?> tree, Origin origin) {
-        return new DimensionReader(tree, origin).read();
+        ErrorList errors = new ErrorList();
+        DimensionSetBuilder read = new DimensionReader(tree, origin, errors::add).read();
+        if (!errors.isEmpty()) {
+            throw new ImpossibleDimensions(errors);
+        }
+        return read.build();
+    }
+
+    /**
+     * Reads a tree for its problems alone.
+     *
+     * @param each told of every one, each naming a field under {@code dimensions.}
+     */
+    public static void problems(Map<String, ?> tree, Origin origin, Consumer<FieldError> each) {
+        new DimensionReader(tree, origin, error -> each.accept(error.get())).read();
     }
 
     /** The tree of a set; {@code read} of it gives the same set back, but for who recorded what. */

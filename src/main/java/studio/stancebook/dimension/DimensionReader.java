@@ -8,39 +8,42 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Refusal;
 import studio.stancebook.tyre.TyreDesignation;
 
-/** Reads the tree of {@link DimensionJson}, collecting every problem. */
+/** Reads the tree of {@link DimensionJson}, telling of every problem. */
 final class DimensionReader {
 
     private static final String PREFIX = "dimensions.";
+    private static final int LONGEST_NAME = 240;
 
     private final Map<String, ?> tree;
     private final DimensionSetBuilder builder;
-    private final List<FieldError> errors = new ArrayList<>();
 
-    DimensionReader(Map<String, ?> tree, Origin origin) {
+    private final Consumer<Supplier<FieldError>> errors;
+
+    /** @param errors takes every problem, each to be made only if it is wanted */
+    DimensionReader(Map<String, ?> tree, Origin origin, Consumer<Supplier<FieldError>> errors) {
         this.tree = tree;
+        this.errors = errors;
         this.builder = DimensionSet.builder().origin(origin);
     }
 
-    DimensionSet read() {
+    /** What can be read. */
+    DimensionSetBuilder read() {
         tree.forEach(this::readEntry);
         if (tree.get(Dimension.WHEELBASE.key()) == null) {
             refuse(Dimension.WHEELBASE.key(), "The wheelbase (L101) is needed, in mm.");
         }
-        if (!errors.isEmpty()) {
-            throw new ImpossibleDimensions(errors);
-        }
-        return builder.build();
+        return builder;
     }
 
     private void refuse(String key, String message) {
-        errors.add(new FieldError(PREFIX + key, message));
+        errors.accept(() -> new FieldError(PREFIX + shortened(key), message));
     }
 
     private void readEntry(String key, @Nullable Object value) {
@@ -175,6 +178,11 @@ final class DimensionReader {
                 || Landmark.ofKey(key).isPresent()
                 || Polyline.ofKey(key).isPresent()
                 || Arrays.stream(Axle.values()).anyMatch(axle -> axle.tyreKey().equals(key));
+    }
+
+    /** A name as it may be repeated in a message; none that is known is so long. */
+    private static String shortened(String key) {
+        return key.length() <= LONGEST_NAME ? key : key.substring(0, LONGEST_NAME) + "...";
     }
 
     /** A value as it may be repeated in a message: short, whatever was sent. */

@@ -1,6 +1,6 @@
 package studio.stancebook.dimension;
 
-import java.util.List;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 
@@ -8,12 +8,13 @@ import studio.stancebook.problem.Impossible;
 public final class ImpossibleDimensions extends Impossible {
 
     /** @param errors at least one, each naming a field under {@code dimensions.} */
-    public ImpossibleDimensions(List<FieldError> errors) {
+    public ImpossibleDimensions(ErrorList errors) {
         super(summary(errors), errors);
     }
 
-    private static String summary(List<FieldError> errors) {
-        String first = errors.get(0).field() + ": " + errors.get(0).message();
-        return errors.size() == 1 ? first : first + " (and " + (errors.size() - 1) + " more)";
+    private static String summary(ErrorList errors) {
+        FieldError first = errors.listed().get(0);
+        String told = first.field() + ": " + first.message();
+        return errors.count() == 1 ? told : told + " (and " + (errors.count() - 1) + " more)";
     }
 }

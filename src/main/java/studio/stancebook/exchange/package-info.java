@@ -7,7 +7,16 @@
  */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"quantity", "problem", "geometry", "tyre", "dimension", "measure", "catalogue", "account"
+        allowedDependencies = {
+            "quantity",
+            "problem",
+            "geometry",
+            "tyre",
+            "dimension",
+            "measure",
+            "catalogue",
+            "account",
+            "limit"
         })
 package studio.stancebook.exchange;
 

@@ -2,6 +2,7 @@ package studio.stancebook.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,18 +25,26 @@ public record StudioRatio(String key, String name, List<Reading> numerator, List
     private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]{2,59}");
     private static final int MOST_TERMS = 8;
 
+    /** Words that stand in addresses where the key of a measure does; ReservedKeysTest compares them with the routes. */
+    private static final Set<String> RESERVED = Set.of("lengths");
+
     /** @throws Impossible naming the field, its value and what is accepted */
     public StudioRatio {
         numerator = List.copyOf(numerator);
         denominator = List.copyOf(denominator);
         List<FieldError> errors = new ArrayList<>();
+        if (RESERVED.contains(key)) {
+            errors.add(new FieldError(
+                    "key", "\"" + key + "\" is a word of the studio's own addresses; take another key."));
+        }
         if (!KEY.matcher(key).matches()) {
             errors.add(new FieldError(
                     "key", "A key has 3 to 60 lower-case letters, digits and hyphens, starting with a letter."));
         }
         if (name.isBlank() || name.length() > 80 || !Legible.isLine(name)) {
-            errors.add(
-                    new FieldError("name", "A name has 1 to 80 characters on one line, without turns of direction."));
+            errors.add(new FieldError(
+                    "name",
+                    "A name has 1 to 80 characters on one line, without invisible characters or turns of direction."));
         }
         checkTerms("numerator", numerator, errors);
         checkTerms("denominator", denominator, errors);

@@ -6,14 +6,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is wrong with a form, for the page that shows it again.
  *
- * @param all in the order in which they are to be told
+ * @param all those that are listed, in the order in which they are to be told
+ * @param count how many there are
  */
-public record FieldErrors(List<FieldError> all) {
+public record FieldErrors(List<FieldError> all, int count) {
 
     private static final FieldErrors NONE = new FieldErrors(List.of());
 
     public FieldErrors {
         all = List.copyOf(all);
+    }
+
+    public FieldErrors(List<FieldError> all) {
+        this(all, all.size());
     }
 
     /** Nothing is wrong. */
@@ -29,15 +34,16 @@ public record FieldErrors(List<FieldError> all) {
     public static FieldErrors of(Refusal refusal, String otherwise) {
         return refusal.errors().isEmpty()
                 ? new FieldErrors(List.of(new FieldError(otherwise, refusal.detail())))
-                : new FieldErrors(refusal.errors());
+                : new FieldErrors(refusal.errors(), refusal.errorCount());
     }
 
     public boolean any() {
         return !all.isEmpty();
     }
 
-    public int count() {
-        return all.size();
+    /** How many are not listed. */
+    public int more() {
+        return count - all.size();
     }
 
     /** What is wrong with a field, several objections in one line; null if nothing is. */

@@ -13,10 +13,14 @@ public class Impossible extends Refusal {
         super(ProblemType.IMPOSSIBLE, message, errors);
     }
 
+    public Impossible(String message, ErrorList errors) {
+        super(ProblemType.IMPOSSIBLE, message, errors);
+    }
+
     /** A refusal of at least one field. */
-    public static Impossible ofFields(List<FieldError> errors) {
-        String one = errors.get(0).message();
-        return new Impossible(errors.size() == 1 ? one : errors.size() + " fields cannot be accepted.", errors);
+    public static Impossible of(ErrorList errors) {
+        return new Impossible(
+                errors.count() == 1 ? errors.firstMessage() : errors.count() + " fields cannot be accepted.", errors);
     }
 
     /** A refusal of one field, whose message serves for the whole. */

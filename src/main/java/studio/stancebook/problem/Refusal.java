@@ -8,24 +8,35 @@ public abstract class Refusal extends RuntimeException {
 
     private final ProblemType type;
     private final transient List<FieldError> errors;
+    private final int errorCount;
 
-    protected Refusal(ProblemType type, String message, List<FieldError> errors) {
+    protected Refusal(ProblemType type, String message, ErrorList errors) {
         super(message);
         this.type = type;
-        this.errors = List.copyOf(errors);
+        this.errors = errors.listed();
+        this.errorCount = errors.count();
+    }
+
+    protected Refusal(ProblemType type, String message, List<FieldError> errors) {
+        this(type, message, ErrorList.of(errors));
     }
 
     protected Refusal(ProblemType type, String message) {
-        this(type, message, List.of());
+        this(type, message, new ErrorList());
     }
 
     public ProblemType type() {
         return type;
     }
 
-    /** The fields at fault; empty when the request as a whole is refused. */
+    /** The fields at fault, the first {@value ErrorList#MOST_LISTED}; empty when the request as a whole is refused. */
     public List<FieldError> errors() {
         return errors;
+    }
+
+    /** How many fields are at fault. */
+    public int errorCount() {
+        return errorCount;
     }
 
     /** The message, which every refusal has. */

@@ -1,8 +1,7 @@
 package studio.stancebook.proposal;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Legible;
 
@@ -24,7 +23,7 @@ public final class ProposalRules {
                 : Optional.of(new FieldError(
                         "name",
                         "A name has 1 to " + MOST_NAME
-                                + " characters on one line, without control characters or turns of direction, not "
+                                + " characters on one line, without control characters, invisible characters or turns of direction, not "
                                 + shown(name) + "."));
     }
 
@@ -40,8 +39,8 @@ public final class ProposalRules {
     }
 
     /** What is wrong with both. */
-    public static List<FieldError> errors(String name, String note) {
-        List<FieldError> errors = new ArrayList<>();
+    public static ErrorList errors(String name, String note) {
+        ErrorList errors = new ErrorList();
         name(name).ifPresent(errors::add);
         note(note).ifPresent(errors::add);
         return errors;

@@ -7,7 +7,7 @@
  * and hash of the last one.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"problem", "account"})
+@ApplicationModule(allowedDependencies = {"problem", "account", "limit"})
 package studio.stancebook.review;
 
 import org.jspecify.annotations.NullMarked;

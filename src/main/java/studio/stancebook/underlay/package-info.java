@@ -19,6 +19,7 @@
             "band",
             "proposal",
             "account",
+            "limit",
             "paper"
         })
 package studio.stancebook.underlay;

@@ -1,11 +1,10 @@
 package studio.stancebook.account.internal;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.account.Role;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Legible;
@@ -16,7 +15,7 @@ final class PersonChecks {
     private static final Pattern EMAIL = Pattern.compile("[^\\s@\\p{Cntrl}]+@[^\\s@\\p{Cntrl}]+");
     private static final int MAX_NAME = 100;
 
-    private final List<FieldError> objections = new ArrayList<>();
+    private final ErrorList objections = new ErrorList();
 
     String email(@Nullable String typed) {
         String email = Person.canonical(typed == null ? "" : typed);
@@ -35,7 +34,7 @@ final class PersonChecks {
             object(
                     "displayName",
                     told(name, "a name") + "it takes 1 to " + MAX_NAME
-                            + " characters on one line, without turns of direction.");
+                            + " characters on one line, without invisible characters or turns of direction.");
         }
         return name;
     }
@@ -61,7 +60,7 @@ final class PersonChecks {
 
     void refuseIfAny() {
         if (!objections.isEmpty()) {
-            throw Impossible.ofFields(objections);
+            throw Impossible.of(objections);
         }
     }
 

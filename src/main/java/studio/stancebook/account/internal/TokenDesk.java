@@ -6,7 +6,6 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.account.Deed;
 import studio.stancebook.account.Facts;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
@@ -56,12 +56,12 @@ public class TokenDesk {
      * @throws Forbidden if the owner still has a password that somebody else set
      */
     public IssuedToken issue(SignedIn owner, NewToken typed) {
-        List<FieldError> objections = new ArrayList<>();
+        ErrorList objections = new ErrorList();
         String name = checkedName(typed.name(), objections);
         TokenScope scope = checkedScope(typed.scope(), objections);
         Duration life = checkedLife(typed.expiresInDays(), objections);
         if (!objections.isEmpty()) {
-            throw Impossible.ofFields(objections);
+            throw Impossible.of(objections);
         }
         Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
         if (person.passwordChangeDue()) {
@@ -121,19 +121,19 @@ public class TokenDesk {
         return recognised;
     }
 
-    private static String checkedName(@Nullable String typed, List<FieldError> objections) {
+    private static String checkedName(@Nullable String typed, ErrorList objections) {
         String name = typed == null ? "" : typed.strip();
         if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
             objections.add(
                     new FieldError(
                             "name",
                             "A token has a name of 1 to " + MAX_NAME
-                                    + " characters without control characters or turns of direction, such as the program it is for."));
+                                    + " characters without control characters, invisible characters or turns of direction, such as the program it is for."));
         }
         return name;
     }
 
-    private static TokenScope checkedScope(@Nullable String typed, List<FieldError> objections) {
+    private static TokenScope checkedScope(@Nullable String typed, ErrorList objections) {
         Optional<TokenScope> scope = typed == null ? Optional.of(TokenScope.WRITE) : TokenScope.ofKey(typed);
         if (scope.isEmpty()) {
             objections.add(new FieldError(
@@ -142,7 +142,7 @@ public class TokenDesk {
         return scope.orElse(TokenScope.READ);
     }
 
-    private static Duration checkedLife(@Nullable Integer typed, List<FieldError> objections) {
+    private static Duration checkedLife(@Nullable Integer typed, ErrorList objections) {
         int days = typed == null ? USUAL_DAYS : typed;
         if (days < 1 || days > MAX_DAYS) {
             objections.add(new FieldError(

@@ -64,6 +64,12 @@ public final class ClassRows {
         }
     }
 
+    /** Whether there is a row of an id. */
+    public boolean has(long id) {
+        int at = blockOf(id);
+        return at >= 0 && blocks.get(at).place(id) >= 0;
+    }
+
     /** The last block that does not begin after an id; -1 if there is none. */
     private int blockOf(long id) {
         int low = 0;

@@ -11,6 +11,7 @@ import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.RangeChecks;
 import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** What dimensions have to fulfil to be recorded. */
@@ -58,7 +59,7 @@ public final class Soundness {
 
     private static void refuse(List<FieldError> errors) {
         if (!errors.isEmpty()) {
-            throw new ImpossibleDimensions(errors);
+            throw new ImpossibleDimensions(ErrorList.of(errors));
         }
     }
 }

@@ -1,7 +1,5 @@
 package studio.stancebook.catalogue.web;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +10,7 @@ import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 
@@ -30,7 +29,7 @@ record PackageBody(
 
     /** @throws Impossible naming every field that cannot be accepted */
     PackageDraft draft() {
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         String nameText = text(name);
         CatalogueRules.name("name", nameText).ifPresent(errors::add);
         CatalogueRules.modelYear(modelYear).ifPresent(errors::add);
@@ -41,7 +40,7 @@ record PackageBody(
         Origin readOrigin = readOrigin(errors);
         DimensionSet set = readDimensions(readOrigin, errors);
         if (set == null || !errors.isEmpty()) {
-            throw new Impossible(errors.get(0).message(), errors);
+            throw Impossible.of(errors);
         }
         return new PackageDraft(nameText, segmentText, modelYear, readOrigin, set);
     }
@@ -50,7 +49,7 @@ record PackageBody(
         return Objects.requireNonNullElse(text, "").strip();
     }
 
-    private Origin readOrigin(List<FieldError> errors) {
+    private Origin readOrigin(ErrorList errors) {
         if (origin == null) {
             return Origin.DRAWING;
         }
@@ -62,7 +61,7 @@ record PackageBody(
         return known.orElse(Origin.DRAWING);
     }
 
-    private @Nullable DimensionSet readDimensions(Origin readOrigin, List<FieldError> errors) {
+    private @Nullable DimensionSet readDimensions(Origin readOrigin, ErrorList errors) {
         if (dimensions == null) {
             errors.add(new FieldError("dimensions", "Dimensions are needed, at least the wheelbase (L101) in mm."));
             return null;
@@ -70,7 +69,7 @@ record PackageBody(
         try {
             return DimensionJson.read(dimensions, readOrigin);
         } catch (ImpossibleDimensions impossible) {
-            errors.addAll(impossible.errors());
+            errors.addAll(impossible);
             return null;
         }
     }

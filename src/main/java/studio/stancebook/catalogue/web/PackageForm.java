@@ -1,7 +1,5 @@
 package studio.stancebook.catalogue.web;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueRules;
@@ -11,6 +9,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
@@ -52,7 +51,7 @@ record PackageForm(
 
     /** @throws Impossible naming every field that cannot be accepted, those of the dimensions included */
     PackageDraft draft(DimensionForm typed) {
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         String nameText = text(name);
         CatalogueRules.name("name", nameText).ifPresent(errors::add);
         if (text(segment).isEmpty()) {
@@ -62,12 +61,12 @@ record PackageForm(
         Origin readOrigin = Origin.ofKey(text(origin)).orElse(Origin.DRAWING);
         DimensionSet set = dimensions(typed, readOrigin, errors);
         if (set == null || !errors.isEmpty()) {
-            throw new Impossible(errors.get(0).message(), errors);
+            throw Impossible.of(errors);
         }
         return new PackageDraft(nameText, text(segment), year, readOrigin, set);
     }
 
-    private @Nullable Integer readYear(List<FieldError> errors) {
+    private @Nullable Integer readYear(ErrorList errors) {
         String typed = text(modelYear);
         if (typed.isEmpty()) {
             return null;
@@ -81,11 +80,11 @@ record PackageForm(
         return year;
     }
 
-    private static @Nullable DimensionSet dimensions(DimensionForm typed, Origin origin, List<FieldError> errors) {
+    private static @Nullable DimensionSet dimensions(DimensionForm typed, Origin origin, ErrorList errors) {
         try {
             return typed.read(origin);
         } catch (ImpossibleDimensions impossible) {
-            errors.addAll(impossible.errors());
+            errors.addAll(impossible);
             return null;
         }
     }

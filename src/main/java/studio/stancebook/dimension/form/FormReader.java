@@ -19,6 +19,7 @@ import studio.stancebook.dimension.LengthText;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Unit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.quantity.Rounding;
 
@@ -30,7 +31,7 @@ final class FormReader {
     private final Map<String, Object> tree = new LinkedHashMap<>();
     private final Map<String, Object> uncertainties = new LinkedHashMap<>();
     private final Map<String, Object> origins = new LinkedHashMap<>();
-    private final List<FieldError> errors = new ArrayList<>();
+    private final ErrorList errors = new ErrorList();
 
     FormReader(DimensionForm form) {
         this.form = form;
@@ -62,7 +63,7 @@ final class FormReader {
 
     /** What could not be read here must not be called missing as well. */
     private boolean isNew(FieldError error) {
-        return errors.stream().noneMatch(known -> known.field().equals(error.field()));
+        return errors.listed().stream().noneMatch(known -> known.field().equals(error.field()));
     }
 
     private void texts() {
@@ -162,7 +163,7 @@ final class FormReader {
     }
 
     private void refuse(String key, String message) {
-        errors.add(new FieldError(PREFIX + key, message));
+        errors.add(() -> new FieldError(PREFIX + key, message));
     }
 
     /** A text as it may be repeated in a message: short, whatever was sent. */

@@ -18,6 +18,8 @@ import studio.stancebook.exchange.mapping.Target;
 import studio.stancebook.exchange.mapping.Targets;
 import studio.stancebook.exchange.table.CellReference;
 import studio.stancebook.exchange.table.TableFile;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /** What people do with their upload step by step: see it, say what its columns hold, check it, bring it in. */
@@ -81,7 +83,7 @@ public class ImportDesk {
             }
         }
         if (!errors.isEmpty()) {
-            throw new ImpossibleMapping(errors);
+            throw new ImpossibleMapping(ErrorList.of(errors));
         }
         return new Mapping(uses);
     }
@@ -97,7 +99,7 @@ public class ImportDesk {
         } else if (unit.isEmpty() || !MappingJson.fits(target, unit.get())) {
             errors.add(new FieldError(
                     "column-" + index,
-                    "The column \"" + heading + "\" holds numbers in a unit: choose one of "
+                    "The column \"" + TextLimit.shown(heading) + "\" holds numbers in a unit: choose one of "
                             + MappingJson.unitsOf(target) + "."));
         } else {
             uses.add(new ColumnUse(index, heading, target, unit.get()));

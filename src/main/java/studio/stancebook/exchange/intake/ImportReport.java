@@ -9,6 +9,7 @@ import studio.stancebook.exchange.mapping.RowProblem;
  * @param rows rows below the heading that are not blank
  * @param accepted rows that can come in
  * @param rejected rows that cannot
+ * @param errors what is wrong with them
  * @param queries questions about the rows that can
  * @param imported packages that were written; 0 after a dry run and after a refusal
  * @param newSegments names of the segments that the file needs and that are, or were, not there
@@ -19,6 +20,7 @@ public record ImportReport(
         int rows,
         int accepted,
         int rejected,
+        int errors,
         int queries,
         int imported,
         List<String> newSegments,
@@ -31,6 +33,7 @@ public record ImportReport(
     }
 
     ImportReport withImported(int written) {
-        return new ImportReport(rows, accepted, rejected, queries, written, newSegments, problems, problemsNotListed);
+        return new ImportReport(
+                rows, accepted, rejected, errors, queries, written, newSegments, problems, problemsNotListed);
     }
 }

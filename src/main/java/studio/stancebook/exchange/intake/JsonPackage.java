@@ -17,7 +17,6 @@ import studio.stancebook.exchange.mapping.Plausible;
 import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowDraft;
 import studio.stancebook.exchange.mapping.RowReading;
-import studio.stancebook.problem.FieldError;
 
 /** Reads one package of a JSON file by the same rules as a row of a table. */
 final class JsonPackage {
@@ -111,29 +110,32 @@ final class JsonPackage {
         try {
             return DimensionJson.read(tree, origin);
         } catch (ImpossibleDimensions impossible) {
-            for (FieldError error : impossible.errors()) {
+            List<String> wrong = new ArrayList<>();
+            DimensionJson.problems(tree, origin, error -> {
                 String key = error.field().substring(DIMENSIONS.length() + 1);
+                wrong.add(key);
                 if (key.equals(Dimension.WHEELBASE.key())) {
                     problems.error(error.field(), shown(tree.get(key)), error.message());
                 } else {
                     problems.unreadable(error.field(), "", error.message());
                 }
-            }
+            });
             if (problems.anyError()) {
                 return null;
             }
-            impossible.errors().forEach(error -> leaveOut(tree, error.field().substring(DIMENSIONS.length() + 1)));
+            wrong.forEach(key -> leaveOut(tree, key));
             return DimensionJson.read(tree, origin);
         }
     }
 
     private static void leaveOut(Map<String, Object> tree, String key) {
+        if (tree.remove(key) != null) {
+            return;
+        }
         int dot = key.indexOf('.');
         String first = (dot < 0 ? key : key.substring(0, dot)).replaceFirst("\\[.*", "");
         if (dot > 0 && tree.get(first) instanceof Map<?, ?> map) {
-            Map<Object, @Nullable Object> rest = new LinkedHashMap<>(map);
-            rest.remove(key.substring(dot + 1));
-            tree.put(first, rest);
+            map.remove(key.substring(dot + 1));
         } else {
             tree.remove(first);
         }

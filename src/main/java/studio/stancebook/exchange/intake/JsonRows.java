@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.exchange.mapping.RowReading;
 import studio.stancebook.exchange.table.CountedInput;
+import studio.stancebook.exchange.table.ReadingTime;
 import studio.stancebook.exchange.table.TableLimits;
 import studio.stancebook.problem.Malformed;
 import tools.jackson.core.JacksonException;
@@ -39,22 +40,26 @@ final class JsonRows implements PackageRows {
     private final double size;
     private final JsonParser json;
     private final JsonPackage reader;
+    private final ReadingTime time;
     private long row;
 
-    private JsonRows(CountedInput bytes, double size, JsonParser json, JsonPackage reader) {
+    private JsonRows(CountedInput bytes, double size, JsonParser json, JsonPackage reader, ReadingTime time) {
         this.bytes = bytes;
         this.size = size;
         this.json = json;
         this.reader = reader;
+        this.time = time;
     }
 
     static JsonRows open(Path path, ImportOptions options) throws IOException {
         InputStream file = Files.newInputStream(path);
-        CountedInput bytes = new CountedInput(file);
+        ReadingTime time = new ReadingTime();
+        CountedInput bytes = new CountedInput(file, time);
         try {
             JsonParser json = JSON.createParser(ObjectReadContext.empty(), bytes);
-            JsonRows rows = new JsonRows(bytes, Math.max(1, Files.size(path)), json, new JsonPackage(options));
+            JsonRows rows = new JsonRows(bytes, Math.max(1, Files.size(path)), json, new JsonPackage(options), time);
             rows.toArray();
+            time.pause();
             return rows;
         } catch (RuntimeException | IOException failed) {
             file.close();
@@ -92,6 +97,7 @@ final class JsonRows implements PackageRows {
 
     @Override
     public @Nullable RowReading next() {
+        time.resume();
         try {
             if (!toNext()) {
                 return null;
@@ -100,17 +106,22 @@ final class JsonRows implements PackageRows {
             return reader.read(row, value instanceof Map<?, ?> map ? map : null);
         } catch (JacksonException broken) {
             throw refusal(broken);
+        } finally {
+            time.pause();
         }
     }
 
     @Override
     public boolean skip() {
+        time.resume();
         try {
             boolean any = toNext();
             json.skipChildren();
             return any;
         } catch (JacksonException broken) {
             throw refusal(broken);
+        } finally {
+            time.pause();
         }
     }
 

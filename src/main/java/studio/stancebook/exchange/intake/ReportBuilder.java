@@ -1,9 +1,9 @@
 package studio.stancebook.exchange.intake;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowProblem;
 
 /** Counts rows and keeps the first of their problems, errors apart from queries so that neither crowds out the other. */
@@ -20,21 +20,23 @@ final class ReportBuilder {
     private int allQueries;
 
     /** Takes a row that stays out; queries about it are of no use then. */
-    void rejected(Collection<RowProblem> problems) {
+    void rejected(Problems problems) {
         rows++;
         rejected++;
-        problems.stream().filter(RowProblem::error).forEach(problem -> {
+        problems.found().stream().filter(RowProblem::error).forEach(problem -> {
             allErrors++;
             if (errors.size() < MOST_LISTED) {
                 errors.add(problem);
             }
         });
+        allErrors += problems.moreErrors();
     }
 
     /** Takes a row that comes in. */
-    void accepted(Collection<RowProblem> problems) {
+    void accepted(Problems problems) {
         rows++;
-        problems.forEach(this::query);
+        problems.found().forEach(this::query);
+        allQueries += problems.moreQueries();
     }
 
     /** Takes a query about a row that came in, which was found only when all were there. */
@@ -58,6 +60,7 @@ final class ReportBuilder {
                 rows,
                 rows - rejected,
                 rejected,
+                allErrors,
                 allQueries,
                 0,
                 newSegments,

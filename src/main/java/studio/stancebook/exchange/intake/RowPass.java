@@ -81,7 +81,7 @@ final class RowPass {
             if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
                 good.add(checked);
             } else {
-                report.rejected(checked.row().problems().found());
+                report.rejected(checked.row().problems());
             }
         }
         if (!good.isEmpty()) {
@@ -100,7 +100,7 @@ final class RowPass {
                         .query("", "", "Exactly the same dimensions as " + title + ": the same vehicle twice?");
             }
         });
-        good.forEach(checked -> report.accepted(checked.row().problems().found()));
+        good.forEach(checked -> report.accepted(checked.row().problems()));
         if (partial || report.rejected() == 0) {
             sink.accept(rows);
         }

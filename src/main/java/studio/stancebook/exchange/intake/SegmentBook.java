@@ -61,6 +61,7 @@ final class SegmentBook {
 
     private boolean add(String key, String name) {
         if (added.size() == MOST_NEW
+                || CatalogueRules.key(key).isPresent()
                 || CatalogueRules.name("name", name.strip()).isPresent()) {
             return false;
         }
@@ -75,7 +76,7 @@ final class SegmentBook {
             return "The file needs more than " + MOST_NEW + " new segments; is this the column of the segments?";
         }
         return create
-                ? "It gives no key for a new segment; use letters a to z or digits."
+                ? "It gives no key for a new segment: use letters a to z or digits, and not the word new alone."
                 : "There is no such segment. Make it first, or have missing segments made.";
     }
 

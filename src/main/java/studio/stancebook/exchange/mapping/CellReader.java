@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import studio.stancebook.exchange.table.Cell;
 import studio.stancebook.exchange.table.TableRow;
+import studio.stancebook.problem.CellGuard;
 
 /** Reads the cells of one row: text, numbers in the unit of their column, and what of it came from formulas. */
 final class CellReader {

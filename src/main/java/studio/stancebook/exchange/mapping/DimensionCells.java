@@ -75,12 +75,12 @@ final class DimensionCells {
         ColumnUse zUse = other(
                 OfLandmark.class,
                 z -> z.landmark() == landmark.landmark() && z.part().equals("z"));
-        int before = problems.found().size();
+        int before = problems.count();
         OptionalDouble x = cells.number(xUse);
         OptionalDouble z = cells.number(zUse);
         if (x.isPresent() && z.isPresent()) {
             builder.set(landmark.landmark(), x.getAsDouble(), z.getAsDouble());
-        } else if (x.isPresent() != z.isPresent() && problems.found().size() == before) {
+        } else if (x.isPresent() != z.isPresent() && problems.count() == before) {
             problems.unreadable(
                     xUse.heading() + ", " + zUse.heading(),
                     cells.value(x.isPresent() ? xUse : zUse),

@@ -14,6 +14,7 @@ import studio.stancebook.dimension.Unit;
 import studio.stancebook.exchange.mapping.Target.OfTyre;
 import studio.stancebook.exchange.mapping.Target.TyrePart;
 import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.tyre.TyreDesignation;
 
@@ -152,7 +153,7 @@ public final class Guesses {
             }
         }
         if (!errors.isEmpty()) {
-            throw new ImpossibleMapping(errors);
+            throw new ImpossibleMapping(ErrorList.of(errors));
         }
         return new Mapping(uses);
     }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.exchange.mapping.Target.TyrePart;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /**
@@ -26,7 +28,7 @@ public record Mapping(List<ColumnUse> uses) {
         errors.addAll(doubled(uses));
         errors.addAll(missing(uses));
         if (!errors.isEmpty()) {
-            throw new ImpossibleMapping(errors);
+            throw new ImpossibleMapping(ErrorList.of(errors));
         }
     }
 
@@ -39,7 +41,8 @@ public record Mapping(List<ColumnUse> uses) {
                 if (first != null) {
                     errors.add(new FieldError(
                             "mapping." + use.heading(),
-                            "The columns \"" + first.heading() + "\" and \"" + use.heading() + "\" both set " + value
+                            "The columns \"" + TextLimit.shown(first.heading()) + "\" and \""
+                                    + TextLimit.shown(use.heading()) + "\" both set " + value
                                     + "; one of them has to go."));
                 }
             }
@@ -61,7 +64,7 @@ public record Mapping(List<ColumnUse> uses) {
                 .filter(half -> !set.contains(half))
                 .ifPresent(half -> errors.add(new FieldError(
                         "mapping." + use.heading(),
-                        "The column \"" + use.heading() + "\" needs another one for " + half + "."))));
+                        "The column \"" + TextLimit.shown(use.heading()) + "\" needs another one for " + half + "."))));
         return errors;
     }
 

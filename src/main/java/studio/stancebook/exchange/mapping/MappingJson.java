@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 
 /**
@@ -17,7 +19,7 @@ import studio.stancebook.problem.FieldError;
 public final class MappingJson {
 
     private final List<String> headings;
-    private final List<FieldError> errors = new ArrayList<>();
+    private final ErrorList errors = new ErrorList();
     private final List<ColumnUse> uses = new ArrayList<>();
 
     private MappingJson(List<String> headings) {
@@ -44,16 +46,18 @@ public final class MappingJson {
         if (index < 0) {
             refuse(
                     heading,
-                    "The table has no column \"" + TextLimit.shown(heading) + "\", but: "
+                    () -> "The table has no column \"" + TextLimit.shown(heading) + "\", but: "
                             + headings.stream()
                                     .map(h -> "\"" + TextLimit.shown(h) + "\"")
                                     .limit(20)
                                     .collect(Collectors.joining(", "))
                             + ".");
         } else if (headings.lastIndexOf(heading.strip()) != index) {
-            refuse(heading, "The table has two columns \"" + TextLimit.shown(heading) + "\"; rename one of them.");
+            refuse(
+                    heading,
+                    () -> "The table has two columns \"" + TextLimit.shown(heading) + "\"; rename one of them.");
         } else if (!(value instanceof Map<?, ?> map) || !map.values().stream().allMatch(MappingJson::isText)) {
-            refuse(heading, "An entry is an object such as {\"dimension\": \"wheelbase\", \"unit\": \"mm\"}.");
+            refuse(heading, () -> "An entry is an object such as {\"dimension\": \"wheelbase\", \"unit\": \"mm\"}.");
         } else {
             target(heading, map).ifPresent(target -> use(index, heading, target, text(map, "unit")));
         }
@@ -72,7 +76,7 @@ public final class MappingJson {
         String field = text(map, "field");
         String dimension = text(map, "dimension");
         if (field.isEmpty() == dimension.isEmpty()) {
-            refuse(heading, "An entry names either a field or a dimension.");
+            refuse(heading, () -> "An entry names either a field or a dimension.");
             return Optional.empty();
         }
         return field.isEmpty() ? dimension(heading, dimension, text(map, "part")) : field(heading, field);
@@ -83,7 +87,7 @@ public final class MappingJson {
         if (target.isEmpty()) {
             refuse(
                     heading,
-                    "\"" + TextLimit.shown(field) + "\" is none of the fields "
+                    () -> "\"" + TextLimit.shown(field) + "\" is none of the fields "
                             + java.util.Arrays.stream(Field.values())
                                     .map(Field::key)
                                     .collect(Collectors.joining(", ")) + ".");
@@ -97,7 +101,7 @@ public final class MappingJson {
             List<String> parts = Targets.parts(dimension);
             refuse(
                     heading,
-                    parts.isEmpty()
+                    () -> parts.isEmpty()
                             ? "There is no dimension, landmark or polyline \"" + TextLimit.shown(dimension) + "\"."
                             : dimension + " takes the parts "
                                     + parts.stream()
@@ -120,7 +124,7 @@ public final class MappingJson {
                         fitting -> uses.add(new ColumnUse(index, heading.strip(), target, fitting)),
                         () -> refuse(
                                 heading,
-                                "\"" + TextLimit.shown(unit) + "\" is no unit of " + target.name() + "; it takes "
+                                () -> "\"" + TextLimit.shown(unit) + "\" is no unit of " + target.name() + "; it takes "
                                         + unitsOf(target) + "."));
     }
 
@@ -143,7 +147,7 @@ public final class MappingJson {
         return unit.kept() == target.unit() && (unit != ColumnUnit.DEG_FROM_VERTICAL || slope);
     }
 
-    private void refuse(String heading, String message) {
-        errors.add(new FieldError("mapping." + TextLimit.shown(heading), message));
+    private void refuse(String heading, Supplier<String> message) {
+        errors.add(() -> new FieldError("mapping." + TextLimit.shown(heading), message.get()));
     }
 }

@@ -3,12 +3,17 @@ package studio.stancebook.exchange.mapping;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects the problems of one row, and knows what becomes of an optional value that cannot be read. */
+/** Collects the problems of one row, the first of each kind and the number of all, and knows what becomes of an optional value that cannot be read. */
 public final class Problems {
+
+    /** Most errors, and most queries, of a row that are listed. */
+    static final int MOST_LISTED = 100;
 
     private final long row;
     private final boolean partial;
     private final List<RowProblem> found = new ArrayList<>();
+    private int errors;
+    private int queries;
 
     /**
      * @param row the number of the row
@@ -44,15 +49,33 @@ public final class Problems {
     }
 
     private void add(String column, String value, String message, Severity severity) {
-        found.add(new RowProblem(row, column, value, message, severity));
+        int before = severity == Severity.ERROR ? errors++ : queries++;
+        if (before < MOST_LISTED) {
+            found.add(new RowProblem(row, column, value, message, severity));
+        }
     }
 
     /** True when the row stays out. */
     public boolean anyError() {
-        return found.stream().anyMatch(RowProblem::error);
+        return errors > 0;
     }
 
-    /** What was found so far, in order. */
+    /** How many problems there are, those included that are not listed. */
+    public int count() {
+        return errors + queries;
+    }
+
+    /** How many errors are not listed. */
+    public int moreErrors() {
+        return Math.max(0, errors - MOST_LISTED);
+    }
+
+    /** How many queries are not listed. */
+    public int moreQueries() {
+        return Math.max(0, queries - MOST_LISTED);
+    }
+
+    /** What was found so far and is listed, in order. */
     public List<RowProblem> found() {
         return List.copyOf(found);
     }

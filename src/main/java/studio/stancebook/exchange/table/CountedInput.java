@@ -4,13 +4,15 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 
-/** Counts the bytes that were read, to tell how far a reading is. */
+/** Counts the bytes that were read, to tell how far a reading is, and ends it when its time is over. */
 public final class CountedInput extends FilterInputStream {
 
+    private final ReadingTime time;
     private volatile long count;
 
-    public CountedInput(InputStream bytes) {
+    public CountedInput(InputStream bytes, ReadingTime time) {
         super(bytes);
+        this.time = time;
     }
 
     /** Bytes read so far. */
@@ -27,6 +29,7 @@ public final class CountedInput extends FilterInputStream {
 
     @Override
     public int read(byte[] buffer, int offset, int length) throws IOException {
+        time.check();
         int n = super.read(buffer, offset, length);
         add(Math.max(n, 0));
         return n;

@@ -4,6 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -24,6 +25,7 @@ final class SharedStrings implements Closeable {
 
     private static final long MOST_BYTES = 512L << 20;
     private static final int MOST_STRINGS = 4_000_000;
+    private static final String NOT_WRITTEN = "The texts of a workbook could not be written to a file";
 
     private final Path file;
     private final @Nullable FileChannel channel;
@@ -67,7 +69,7 @@ final class SharedStrings implements Closeable {
         }
     }
 
-    private void unpack(XMLStreamReader xml, OutputStream out) throws XMLStreamException, IOException {
+    private void unpack(XMLStreamReader xml, OutputStream out) throws XMLStreamException {
         CellText text = new CellText();
         int end = 0;
         while (xml.hasNext()) {
@@ -75,10 +77,28 @@ final class SharedStrings implements Closeable {
             text.accept(event, xml, 0);
             if (event == XMLStreamConstants.END_ELEMENT && xml.getLocalName().equals("si")) {
                 byte[] encoded = text.take().getBytes(StandardCharsets.UTF_8);
-                out.write(encoded);
+                write(encoded, out);
                 end += encoded.length;
                 add(end);
             }
+        }
+        flush(out);
+    }
+
+    /** That there is no room for them is no fault of the workbook. */
+    private static void write(byte[] encoded, OutputStream out) {
+        try {
+            out.write(encoded);
+        } catch (IOException noRoom) {
+            throw new UncheckedIOException(NOT_WRITTEN, noRoom);
+        }
+    }
+
+    private static void flush(OutputStream out) {
+        try {
+            out.flush();
+        } catch (IOException noRoom) {
+            throw new UncheckedIOException(NOT_WRITTEN, noRoom);
         }
     }
 

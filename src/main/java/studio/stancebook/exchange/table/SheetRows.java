@@ -1,6 +1,7 @@
 package studio.stancebook.exchange.table;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ final class SheetRows {
 
     /** The next row that has cells, blank or not; null after the last. */
     @Nullable
-    TableRow next() throws XMLStreamException, IOException {
+    TableRow next() throws XMLStreamException {
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals("row")) {
@@ -36,7 +37,7 @@ final class SheetRows {
         return null;
     }
 
-    private TableRow readRow() throws XMLStreamException, IOException {
+    private TableRow readRow() throws XMLStreamException {
         row = rowNumber(xml.getAttributeValue(null, "r"), row + 1);
         if (row > TableLimits.MOST_ROWS + 1L) {
             throw TableLimits.tooManyRows();
@@ -68,7 +69,7 @@ final class SheetRows {
         throw new UnreadableTable("The sheet's rows are out of order at \"" + TextLimit.shown(attribute) + "\".");
     }
 
-    private void readCell() throws XMLStreamException, IOException {
+    private void readCell() throws XMLStreamException {
         column = CellReference.column(xml.getAttributeValue(null, "r"), column + 1);
         String type = xml.getAttributeValue(null, "t");
         StringBuilder value = new StringBuilder();
@@ -93,7 +94,7 @@ final class SheetRows {
         }
     }
 
-    private Cell cell(String type, String value, String inline, boolean formula) throws IOException {
+    private Cell cell(String type, String value, String inline, boolean formula) {
         if (formula && value.isEmpty()) {
             return new Cell("", Cell.Kind.UNCOMPUTED);
         }
@@ -111,7 +112,7 @@ final class SheetRows {
         return formula ? Cell.Kind.FORMULA : otherwise;
     }
 
-    private String shared(String index) throws IOException {
+    private String shared(String index) {
         try {
             String text = strings.get(Integer.parseInt(index.strip()));
             if (text != null) {
@@ -119,6 +120,8 @@ final class SheetRows {
             }
         } catch (NumberFormatException broken) {
             // told below, like an index beyond the last string
+        } catch (IOException gone) {
+            throw new UncheckedIOException("The texts of a workbook could not be read back", gone);
         }
         throw new UnreadableTable("Row " + row + " of the sheet refers to a text that is not in the workbook.");
     }

@@ -39,7 +39,7 @@ public record TableFile(Path path, TableKind kind, List<String> sheets) {
     }
 
     private static List<String> sheetsOf(Path path) throws IOException {
-        try (WorkbookParts parts = WorkbookParts.open(path)) {
+        try (WorkbookParts parts = WorkbookParts.open(path, new ReadingTime())) {
             return WorkbookDirectory.of(parts).names();
         }
     }
@@ -50,12 +50,15 @@ public record TableFile(Path path, TableKind kind, List<String> sheets) {
      * @param sheet which sheet of a workbook; null for the first
      */
     public Table open(@Nullable String sheet) throws IOException {
-        return kind == TableKind.XLSX ? XlsxTable.open(path, sheet) : openCsv();
+        ReadingTime time = new ReadingTime();
+        Table table = kind == TableKind.XLSX ? XlsxTable.open(path, sheet, time) : openCsv(time);
+        time.pause();
+        return new TimedTable(table, time);
     }
 
-    private Table openCsv() throws IOException {
+    private Table openCsv(ReadingTime time) throws IOException {
         TextEncoding encoding = encoding();
-        CountedInput bytes = new CountedInput(Files.newInputStream(path));
+        CountedInput bytes = new CountedInput(Files.newInputStream(path), time);
         try {
             Reader text = new BufferedReader(encoding.reader(bytes), Delimiter.SAMPLE);
             double size = Math.max(1, Files.size(path));

@@ -22,18 +22,20 @@ final class WorkbookParts implements Closeable {
     private static final String SAVE_VALUES = " Save a copy as .xlsx with values only and send that.";
 
     private final ZipSecureFile zip;
+    private final ReadingTime time;
 
-    private WorkbookParts(ZipSecureFile zip) {
+    private WorkbookParts(ZipSecureFile zip, ReadingTime time) {
         this.zip = zip;
+        this.time = time;
     }
 
     /**
      * @throws NotATable if the archive is no workbook, or one with macros or links to other files
      * @throws UnreadableTable if it is no whole archive
      */
-    static WorkbookParts open(Path file) throws IOException {
+    static WorkbookParts open(Path file, ReadingTime time) throws IOException {
         checkDirectory(file);
-        WorkbookParts parts = new WorkbookParts(new ZipSecureFile(file.toFile()));
+        WorkbookParts parts = new WorkbookParts(new ZipSecureFile(file.toFile()), time);
         try {
             parts.requirePlainWorkbook();
             return parts;
@@ -81,7 +83,7 @@ final class WorkbookParts implements Closeable {
             return null;
         }
         InputStream bytes = zip.getInputStream(entry);
-        return new XmlGuard(new BufferedInputStream(bytes, 1 << 15), part, most);
+        return new XmlGuard(new BufferedInputStream(bytes, 1 << 15), part, most, time);
     }
 
     /** The size of a part as its archive states it; at least 1. */

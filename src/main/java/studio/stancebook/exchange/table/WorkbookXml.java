@@ -20,14 +20,14 @@ final class WorkbookXml {
         return factory.createXMLStreamReader(guarded);
     }
 
-    /** What went wrong while reading a part, as a refusal where the file is at fault. */
+    /** What went wrong while reading a part: a refusal where the file is at fault, and what it is where we or the disk are. */
     static RuntimeException refusal(String part, Exception failure) {
         for (Throwable cause = failure; cause != null; cause = causeOf(cause)) {
-            if (cause instanceof UnreadableTable || cause instanceof TableTooLarge) {
-                return (RuntimeException) cause;
-            }
             if (isBomb(cause)) {
                 return bomb(part);
+            }
+            if (cause instanceof RuntimeException refusalOrOurs) {
+                return refusalOrOurs;
             }
         }
         return new UnreadableTable("The part " + part + " of the workbook is broken; save the workbook anew.");

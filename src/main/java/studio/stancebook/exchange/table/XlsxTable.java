@@ -33,8 +33,8 @@ final class XlsxTable implements Table {
      * @param sheet the name of the sheet; null for the first
      * @throws UnreadableTable if there is no such sheet
      */
-    static XlsxTable open(Path file, @Nullable String sheet) throws IOException {
-        WorkbookParts parts = WorkbookParts.open(file);
+    static XlsxTable open(Path file, @Nullable String sheet, ReadingTime time) throws IOException {
+        WorkbookParts parts = WorkbookParts.open(file, time);
         SharedStrings strings = null;
         try {
             WorkbookDirectory directory = WorkbookDirectory.of(parts);
@@ -85,7 +85,7 @@ final class XlsxTable implements Table {
     private @Nullable TableRow read() {
         try {
             return rows.next();
-        } catch (XMLStreamException | RuntimeException | IOException broken) {
+        } catch (XMLStreamException | RuntimeException broken) {
             throw WorkbookXml.refusal(part, broken);
         }
     }

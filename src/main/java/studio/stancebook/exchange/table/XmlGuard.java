@@ -6,12 +6,14 @@ import java.io.InputStream;
 
 /**
  * Lets through the plain XML that workbooks are made of and stops what a parser would gather in memory without end: a
- * tag of more than 64 kB, comments, document types, further processing instructions, other encodings than UTF-8. It
- * also ends the reading after a number of bytes.
+ * tag of more than 64 kB, elements nested more than 64 deep, more than 2,000 different names, comments, document types,
+ * further processing instructions, other encodings than UTF-8. It also ends the reading after a number of bytes, and when
+ * the time for it is over.
  */
 final class XmlGuard extends FilterInputStream {
 
     private static final int LONGEST_TAG = 1 << 16;
+    private static final int MOST_DEPTH = 64;
 
     private enum In {
         TEXT,
@@ -21,10 +23,14 @@ final class XmlGuard extends FilterInputStream {
 
     private final String part;
     private final long most;
+    private final ReadingTime time;
+    private final XmlNames names = new XmlNames();
     private long read;
+    private int depth;
     private In in = In.TEXT;
     private int tagLength;
     private int quote;
+    private boolean closing;
     private int previous;
     private final StringBuilder instruction = new StringBuilder();
 
@@ -32,8 +38,9 @@ final class XmlGuard extends FilterInputStream {
      * @param part the name of the part, for messages
      * @param most how many bytes may be read
      */
-    XmlGuard(InputStream bytes, String part, long most) {
+    XmlGuard(InputStream bytes, String part, long most, ReadingTime time) {
         super(bytes);
+        this.time = time;
         this.part = part;
         this.most = most;
     }
@@ -54,6 +61,7 @@ final class XmlGuard extends FilterInputStream {
 
     @Override
     public int read(byte[] buffer, int offset, int length) throws IOException {
+        time.check();
         int n = super.read(buffer, offset, length);
         for (int i = 0; i < n; i++) {
             accept(buffer[offset + i] & 0xFF);
@@ -82,6 +90,8 @@ final class XmlGuard extends FilterInputStream {
             in = In.TAG;
             tagLength = 0;
             quote = 0;
+            previous = b;
+            names.begin();
         }
     }
 
@@ -96,10 +106,25 @@ final class XmlGuard extends FilterInputStream {
             beginInstruction();
         } else if (quote == 0 && b == '>') {
             in = In.TEXT;
+            nest();
         } else if (quote == 0 && (b == '"' || b == '\'')) {
             quote = b;
         } else if (quote == b) {
             quote = 0;
+        } else if (tagLength == 1) {
+            closing = b == '/';
+        }
+        if (quote == 0 && names.accept(b)) {
+            throw refused("more than " + XmlNames.MOST + " different names");
+        }
+    }
+
+    /** What the end of a tag means: an element ended, began, or did both. */
+    private void nest() {
+        if (closing) {
+            depth--;
+        } else if (previous != '/' && ++depth > MOST_DEPTH) {
+            throw refused("elements nested more than " + MOST_DEPTH + " deep");
         }
     }
 

@@ -2,22 +2,33 @@ package studio.stancebook.exchange.takeout;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import de.siegmar.fastcsv.writer.QuoteStrategy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import studio.stancebook.exchange.mapping.CellGuard;
+import studio.stancebook.problem.CellGuard;
 
 /** Writes a table as CSV: RFC 4180, UTF-8 without a byte order mark, lines ended by CR LF. */
 final class CsvExport {
+
+    /** Beside what has to be quoted, cells with what other programs separate cells by. */
+    private static final QuoteStrategy QUOTED = new QuoteStrategy() {
+        @Override
+        public boolean quoteValue(int line, int field, String value) {
+            return value.indexOf(';') >= 0 || value.indexOf('\t') >= 0;
+        }
+    };
 
     private CsvExport() {}
 
     static void write(TableSpool spool, Path to) throws IOException {
         List<ExportColumn> columns = spool.usedColumns();
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(to, StandardCharsets.UTF_8)) {
+        try (CsvWriter csv = CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.CRLF)
+                .quoteStrategy(QUOTED)
+                .build(to, StandardCharsets.UTF_8)) {
             csv.writeRecord(columns.stream().map(ExportColumn::heading).toList());
             spool.forEach(cells -> csv.writeRecord(guarded(columns, cells)));
         }

@@ -4,28 +4,33 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.util.DefaultTempFileCreationStrategy;
+import org.apache.poi.util.TempFile;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.exchange.table.OwnFolder;
 
 /** Takes packages out of the catalogue into a file, some at a time. */
 @Component
 public class Exporter {
 
     private final Catalogue catalogue;
-    private final Path folder;
+    private final OwnFolder folder;
 
     Exporter(Catalogue catalogue, @Value("${stancebook.data}") String data) {
         this.catalogue = catalogue;
-        this.folder = Path.of(data, "exports").toAbsolutePath();
+        this.folder = new OwnFolder(Path.of(data, "exports"));
+        folder.sweep();
+        TempFile.setTempFileCreationStrategy(
+                new DefaultTempFileCreationStrategy(folder.path().toFile()));
     }
 
     /** Writes all packages that the filter takes, by ascending id, into a new file; whoever asked deletes it. */
     public Path write(CatalogueFilter filter, ExportFormat format) {
         try {
-            Files.createDirectories(folder);
-            Path file = Files.createTempFile(folder, "packages", "." + format.key());
+            Path file = folder.newFile("packages", "." + format.key());
             try {
                 write(filter, format, file);
                 return file;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.exchange.table.OwnFolder;
 import studio.stancebook.exchange.table.TableLimits;
 
 /**
@@ -30,8 +31,8 @@ final class TableSpool implements Closeable {
     private int rows;
     private boolean writing = true;
 
-    TableSpool(Path folder) throws IOException {
-        file = Files.createTempFile(folder, "spool", ".tmp");
+    TableSpool(OwnFolder folder) throws IOException {
+        file = folder.newFile("spool", ".tmp");
         writer = CsvWriter.builder().build(file);
         for (int i = 0; i < columns.size(); i++) {
             used.set(i, columns.get(i).always());

@@ -10,7 +10,7 @@ import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import studio.stancebook.exchange.mapping.CellGuard;
+import studio.stancebook.problem.CellGuard;
 import studio.stancebook.problem.Impossible;
 
 /** Writes a table as a workbook with one sheet, some rows in memory at a time. */

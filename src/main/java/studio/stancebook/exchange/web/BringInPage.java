@@ -110,8 +110,10 @@ class BringInPage {
     /** Packages as a file, for people. */
     @GetMapping("/take-out")
     ResponseEntity<Resource> takeOut(
-            @ModelAttribute PackagesAsked asked, @RequestParam(defaultValue = "csv") String format) {
-        return export.of(asked, format);
+            @AuthenticationPrincipal SignedIn who,
+            @ModelAttribute PackagesAsked asked,
+            @RequestParam(defaultValue = "csv") String format) {
+        return export.of(asked, format, who);
     }
 
     /** A table to fill in, whose headings are known. */

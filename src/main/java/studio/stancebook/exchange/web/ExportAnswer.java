@@ -15,11 +15,14 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackagesAsked;
 import studio.stancebook.exchange.intake.ReceivedFiles;
 import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.exchange.takeout.ExportFormat;
 import studio.stancebook.exchange.takeout.Exporter;
+import studio.stancebook.limit.Bulkhead;
 import studio.stancebook.problem.Malformed;
 
 /** Packages as a file to save, for the call and for the page. */
@@ -27,19 +30,22 @@ import studio.stancebook.problem.Malformed;
 class ExportAnswer {
 
     private final Exporter exporter;
+    private final Bulkhead bulkhead;
     private final Clock clock;
 
-    ExportAnswer(Exporter exporter, Clock clock) {
+    ExportAnswer(Exporter exporter, Bulkhead bulkhead, Clock clock) {
         this.exporter = exporter;
+        this.bulkhead = bulkhead;
         this.clock = clock;
     }
 
-    ResponseEntity<Resource> of(PackagesAsked asked, String formatKey) {
+    /** @throws studio.stancebook.problem.TooMany if the server is busy with as many exports as it makes at once */
+    ResponseEntity<Resource> of(PackagesAsked asked, String formatKey, SignedIn who) {
         ExportFormat format = ExportFormat.ofKey(formatKey)
                 .orElseThrow(() -> Malformed.ofField(
                         "format",
                         "\"" + TextLimit.shown(formatKey) + "\" is none of the formats " + ExportFormat.keys() + "."));
-        Path file = exporter.write(asked.filter(), format);
+        Path file = written(asked.filter(), format, who);
         String name = "packages-" + LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC) + "." + format.key();
         try {
             long size = Files.size(file);
@@ -57,6 +63,13 @@ class ExportAnswer {
         } catch (IOException failure) {
             ReceivedFiles.delete(file);
             throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** A place is held while the file is written, not while somebody reads it slowly. */
+    private Path written(CatalogueFilter filter, ExportFormat format, SignedIn who) {
+        try (Bulkhead.Place held = bulkhead.take(who.personId())) {
+            return exporter.write(filter, format);
         }
     }
 }

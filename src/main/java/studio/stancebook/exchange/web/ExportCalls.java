@@ -2,10 +2,12 @@ package studio.stancebook.exchange.web;
 
 import org.springframework.core.io.Resource;
 import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.account.SignedIn;
 import studio.stancebook.catalogue.PackagesAsked;
 
 /** Taking packages out by one call; whoever may read them may take them out. */
@@ -21,7 +23,9 @@ class ExportCalls {
     /** @param format csv, xlsx or json */
     @GetMapping("/api/v1/packages/export")
     ResponseEntity<Resource> takeOut(
-            @ModelAttribute PackagesAsked asked, @RequestParam(defaultValue = "csv") String format) {
-        return answer.of(asked, format);
+            @AuthenticationPrincipal SignedIn who,
+            @ModelAttribute PackagesAsked asked,
+            @RequestParam(defaultValue = "csv") String format) {
+        return answer.of(asked, format, who);
     }
 }

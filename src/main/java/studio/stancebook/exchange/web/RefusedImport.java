@@ -4,13 +4,15 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import studio.stancebook.exchange.intake.ImportReport;
 import studio.stancebook.exchange.mapping.RowProblem;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.ProblemType;
 
 /**
  * That nothing was brought in because rows were refused: a problem as RFC 9457 has it, with the report as its extension.
  *
- * @param errors the first refused rows
+ * @param errors the first errors
+ * @param errorCount how many there are
  * @param report its {@code accepted} is 0, since no row was
  */
 record RefusedImport(
@@ -19,9 +21,8 @@ record RefusedImport(
         int status,
         String detail,
         List<FieldError> errors,
+        int errorCount,
         @JsonUnwrapped ReportAnswer report) {
-
-    private static final int MOST_ERRORS = 50;
 
     static RefusedImport of(ImportReport report) {
         ProblemType type = ProblemType.IMPOSSIBLE;
@@ -34,9 +35,10 @@ record RefusedImport(
                         + " rows are refused. Mend them, or send partial=true to bring in the others.",
                 report.problems().stream()
                         .filter(RowProblem::error)
-                        .limit(MOST_ERRORS)
+                        .limit(ErrorList.MOST_LISTED)
                         .map(RefusedImport::error)
                         .toList(),
+                report.errors(),
                 new ReportAnswer(
                         all.rows(),
                         0,

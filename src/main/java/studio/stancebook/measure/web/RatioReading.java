@@ -6,13 +6,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.measure.StudioRatio;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
 
 /** Reads a studio ratio from what was sent or picked, collecting everything that is wrong with it. */
 final class RatioReading {
 
-    private final List<FieldError> errors = new ArrayList<>();
+    private final ErrorList errors = new ErrorList();
 
     private RatioReading() {}
 
@@ -42,11 +43,11 @@ final class RatioReading {
         } catch (Impossible impossible) {
             impossible.errors().forEach(reading::addUnlessKnown);
         }
-        throw new Impossible(reading.errors.get(0).message(), reading.errors);
+        throw Impossible.of(reading.errors);
     }
 
     private void addUnlessKnown(FieldError error) {
-        if (errors.stream().noneMatch(known -> known.field().equals(error.field()))) {
+        if (errors.listed().stream().noneMatch(known -> known.field().equals(error.field()))) {
             errors.add(error);
         }
     }
@@ -55,7 +56,8 @@ final class RatioReading {
         List<Reading> found = new ArrayList<>();
         for (String key : keys == null ? List.<String>of() : keys) {
             Reading.ofKey(String.valueOf(key))
-                    .ifPresentOrElse(found::add, () -> errors.add(new FieldError(field, unknown(String.valueOf(key)))));
+                    .ifPresentOrElse(
+                            found::add, () -> errors.add(() -> new FieldError(field, unknown(String.valueOf(key)))));
         }
         return found;
     }

@@ -2,8 +2,6 @@ package studio.stancebook.proposal.internal;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -21,8 +19,8 @@ import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
-import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Stale;
@@ -83,7 +81,7 @@ public class ProposalWriting {
         StoredProposal proposal = reading.changeable(id, who);
         expected.check(proposal.version(), "proposal");
         requireMay(proposal.stage(), change.stage(), who);
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         ProposalRules.name(change.name()).ifPresent(errors::add);
         require(errors, null);
         SegmentName segment = segments.named(change.segment());
@@ -129,7 +127,7 @@ public class ProposalWriting {
     public void revise(long id, ExpectedVersion expected, DimensionSet dimensions, String note, SignedIn who) {
         StoredProposal proposal = reading.changeable(id, who);
         expected.check(proposal.version(), "proposal");
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         ProposalRules.note(note.strip()).ifPresent(errors::add);
         require(errors, dimensions);
         Instant now = clock.instant();
@@ -181,19 +179,17 @@ public class ProposalWriting {
     }
 
     /** Everything that is wrong at once: texts, ranges, and what does not close. */
-    private static void require(List<FieldError> texts, @Nullable DimensionSet dimensions) {
-        List<FieldError> errors = new ArrayList<>(texts);
+    private static void require(ErrorList errors, @Nullable DimensionSet dimensions) {
+        boolean texts = !errors.isEmpty();
         if (dimensions != null) {
             try {
                 DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
             } catch (ImpossibleDimensions impossible) {
-                errors.addAll(impossible.errors());
+                errors.addAll(impossible);
             }
         }
         if (!errors.isEmpty()) {
-            throw texts.isEmpty()
-                    ? new ImpossibleDimensions(errors)
-                    : new Impossible(errors.get(0).message(), errors);
+            throw texts ? Impossible.of(errors) : new ImpossibleDimensions(errors);
         }
     }
 

@@ -1,7 +1,5 @@
 package studio.stancebook.proposal.web;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +7,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
@@ -63,7 +62,7 @@ record ProposalForm(
 
     /** @throws Impossible naming every field that cannot be accepted, those of the dimensions included */
     ProposalDraft draft(DimensionForm typed, Set<String> segments) {
-        List<FieldError> errors = ProposalRules.errors(nameText(), noteText());
+        ErrorList errors = ProposalRules.errors(nameText(), noteText());
         checkSegment(segments, errors);
         DimensionSet set = dimensions(typed, errors);
         return new ProposalDraft(nameText(), segmentKey(), set, noteText());
@@ -71,14 +70,14 @@ record ProposalForm(
 
     /** @throws Impossible naming every field that cannot be accepted */
     DimensionSet revision(DimensionForm typed) {
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         ProposalRules.note(noteText()).ifPresent(errors::add);
         return dimensions(typed, errors);
     }
 
     /** @throws Impossible naming every field that cannot be accepted */
     ProposalChange change(Set<String> segments) {
-        List<FieldError> errors = new ArrayList<>();
+        ErrorList errors = new ErrorList();
         ProposalRules.name(nameText()).ifPresent(errors::add);
         checkSegment(segments, errors);
         Stage read = Stage.ofKey(stageKey()).orElse(null);
@@ -86,27 +85,27 @@ record ProposalForm(
             errors.add(new FieldError("stage", "A stage is one of " + Stage.keys() + "."));
         }
         if (read == null || !errors.isEmpty()) {
-            throw new Impossible(errors.get(0).message(), errors);
+            throw Impossible.of(errors);
         }
         return new ProposalChange(nameText(), segmentKey(), read);
     }
 
-    private void checkSegment(Set<String> segments, List<FieldError> errors) {
+    private void checkSegment(Set<String> segments, ErrorList errors) {
         if (!segments.contains(segmentKey())) {
             errors.add(new FieldError("segment", "Choose the segment that the proposal is to be judged in."));
         }
     }
 
-    private static DimensionSet dimensions(DimensionForm typed, List<FieldError> errors) {
+    private static DimensionSet dimensions(DimensionForm typed, ErrorList errors) {
         try {
             DimensionSet set = typed.read(Origin.DRAWING);
             if (errors.isEmpty()) {
                 return set;
             }
         } catch (ImpossibleDimensions impossible) {
-            errors.addAll(impossible.errors());
+            errors.addAll(impossible);
         }
-        throw new Impossible(errors.get(0).message(), errors);
+        throw Impossible.of(errors);
     }
 
     private static String text(@Nullable String typed) {

@@ -88,13 +88,17 @@ class RevisionPreview {
 
     private void mended(
             ProposalView proposal, DimensionForm typed, ImpossibleDimensions wrong, SignedIn who, Model model) {
-        try {
-            DimensionForm saved = DimensionForm.of(proposal.newest().dimensions());
-            DimensionSet set = typed.withSaved(saved, wrong.errors()).read(Origin.DRAWING);
-            show(proposals.preview(proposal.id(), set, who), model);
-            model.addAttribute("drawn", "partly");
-        } catch (ImpossibleDimensions together) {
+        DimensionForm saved = DimensionForm.of(proposal.newest().dimensions());
+        DimensionForm mended = typed.withSaved(saved, wrong.errors());
+        if (mended.typed().equals(typed.typed())) {
             start(proposal, model);
+            return;
+        }
+        try {
+            show(proposals.preview(proposal.id(), mended.read(Origin.DRAWING), who), model);
+            model.addAttribute("drawn", "partly");
+        } catch (ImpossibleDimensions more) {
+            mended(proposal, mended, more, who, model);
         }
     }
 

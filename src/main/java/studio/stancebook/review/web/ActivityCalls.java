@@ -6,11 +6,13 @@ import java.io.IOException;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.account.SignedIn;
 import studio.stancebook.review.ActivityLine;
 import studio.stancebook.review.ActivityRecord;
 import studio.stancebook.review.ChainCheck;
@@ -45,10 +47,11 @@ class ActivityCalls {
     @GetMapping("/export")
     @Operation(summary = "The record as a file, the oldest line first")
     void export(
+            @AuthenticationPrincipal SignedIn who,
             @ModelAttribute ActivityAsked asked,
             @RequestParam(defaultValue = "csv") String format,
             HttpServletResponse response)
             throws IOException {
-        export.write(asked, format, response);
+        export.write(who, asked, format, response);
     }
 }

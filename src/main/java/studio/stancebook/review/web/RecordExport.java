@@ -14,10 +14,14 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
+import studio.stancebook.account.SignedIn;
+import studio.stancebook.limit.Bulkhead;
+import studio.stancebook.problem.CellGuard;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.review.ActivityFilter;
 import studio.stancebook.review.ActivityLine;
@@ -32,15 +36,16 @@ class RecordExport {
     private static final List<String> HEADINGS =
             List.of("line", "at", "byId", "by", "action", "kind", "subject", "title", "field", "from", "to", "hash");
 
-    /** Beginnings of a cell that spreadsheets act on (OWASP, "CSV Injection"; from memory). */
-    private static final String ACTED_ON = "=+-@\t\r\n";
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]+(\\.[0-9]+)?");
 
     private final ActivityRecord activity;
+    private final Bulkhead bulkhead;
     private final Clock clock;
     private final JsonMapper json;
 
-    RecordExport(ActivityRecord activity, Clock clock, JsonMapper json) {
+    RecordExport(ActivityRecord activity, Bulkhead bulkhead, Clock clock, JsonMapper json) {
         this.activity = activity;
+        this.bulkhead = bulkhead;
         this.clock = clock;
         this.json = json;
     }
@@ -49,8 +54,15 @@ class RecordExport {
      * Writes the answer.
      *
      * @throws Malformed if the format or a parameter is none
+     * @throws studio.stancebook.problem.TooMany if the server is busy with as many exports as it makes at once
      */
-    void write(ActivityAsked asked, String format, HttpServletResponse response) throws IOException {
+    void write(SignedIn who, ActivityAsked asked, String format, HttpServletResponse response) throws IOException {
+        try (Bulkhead.Place held = bulkhead.take(who.personId())) {
+            write(asked, format, response);
+        }
+    }
+
+    private void write(ActivityAsked asked, String format, HttpServletResponse response) throws IOException {
         ActivityFilter filter = asked.filter();
         switch (format) {
             case "csv" -> writeCsv(filter, open(response, "text/csv", format));
@@ -115,7 +127,6 @@ class RecordExport {
     /** With an apostrophe before what a spreadsheet would take for a formula, unless it is a number. */
     private static String guarded(@Nullable String value) {
         String text = Objects.requireNonNullElse(value, "");
-        boolean actedOn = !text.isEmpty() && ACTED_ON.indexOf(text.charAt(0)) >= 0;
-        return actedOn && !text.matches("[+-]?[0-9]+(\\.[0-9]+)?") ? "'" + text : text;
+        return NUMBER.matcher(text).matches() ? text : CellGuard.guarded(text);
     }
 }

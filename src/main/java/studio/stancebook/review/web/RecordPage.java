@@ -9,6 +9,7 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.account.Directory;
+import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.review.ActivityFilter;
@@ -67,11 +69,12 @@ class RecordPage {
 
     @GetMapping("/export")
     void export(
+            @AuthenticationPrincipal SignedIn who,
             @ModelAttribute ActivityAsked asked,
             @RequestParam(defaultValue = "csv") String format,
             HttpServletResponse response)
             throws IOException {
-        export.write(asked, format, response);
+        export.write(who, asked, format, response);
     }
 
     private Map<String, String> people() {

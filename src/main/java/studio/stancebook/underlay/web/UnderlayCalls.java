@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.account.SignedIn;
+import studio.stancebook.limit.Bulkhead;
 import studio.stancebook.paper.PdfWriter;
 import studio.stancebook.paper.PngWriter;
 import studio.stancebook.paper.SvgWriter;
@@ -33,9 +34,11 @@ class UnderlayCalls {
     private static final String PAPER = "#ffffff";
 
     private final Underlays underlays;
+    private final Bulkhead bulkhead;
 
-    UnderlayCalls(Underlays underlays) {
+    UnderlayCalls(Underlays underlays, Bulkhead bulkhead) {
         this.underlays = underlays;
+        this.bulkhead = bulkhead;
     }
 
     /**
@@ -148,9 +151,11 @@ class UnderlayCalls {
             @RequestParam(required = false) @Nullable Integer width,
             @AuthenticationPrincipal SignedIn who) {
         int px = PngWriter.widthPx(width, USUAL_WIDTH_PX);
-        return ResponseEntity.ok()
-                .contentType(MediaType.IMAGE_PNG)
-                .body(PngWriter.of(draw(wanted, who).page(), px));
+        try (Bulkhead.Place held = bulkhead.take(who.personId())) {
+            return ResponseEntity.ok()
+                    .contentType(MediaType.IMAGE_PNG)
+                    .body(PngWriter.of(draw(wanted, who).page(), px));
+        }
     }
 
     private Underlays.Underlay draw(Map<String, String> wanted, SignedIn who) {

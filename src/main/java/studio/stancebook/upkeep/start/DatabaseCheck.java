@@ -16,6 +16,7 @@ public final class DatabaseCheck implements StartCheck {
         String password = environment.getProperty("spring.datasource.password", "");
         try {
             DriverManager.getConnection(url, user, password).close();
+            DatabaseUrl.file(url).ifPresent(PrivateFile::make);
         } catch (SQLException e) {
             throw told(url, e);
         }

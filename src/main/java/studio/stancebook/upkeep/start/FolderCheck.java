@@ -39,7 +39,12 @@ public final class FolderCheck implements StartCheck {
 
     private static void make(Path folder) {
         try {
-            Files.createDirectories(folder);
+            if (!Files.exists(folder)) {
+                Files.createDirectories(folder);
+                PrivateFile.make(folder);
+            } else if (!Files.isDirectory(folder)) {
+                throw new FileAlreadyExistsException(folder.toString());
+            }
         } catch (FileAlreadyExistsException file) {
             throw new CannotStart(
                     "The data folder " + folder + " is not a folder, or something above it is a file.",

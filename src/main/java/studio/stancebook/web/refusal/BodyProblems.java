@@ -28,6 +28,6 @@ final class BodyProblems {
     }
 
     private static Problem problem(int status, String detail) {
-        return new Problem(Statuses.type(status), status, detail, List.of(), HttpHeaders.EMPTY);
+        return new Problem(Statuses.type(status), status, detail, List.of(), 0, HttpHeaders.EMPTY);
     }
 }

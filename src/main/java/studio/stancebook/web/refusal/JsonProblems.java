@@ -45,7 +45,8 @@ final class JsonProblems {
         if (json instanceof StreamConstraintsException) {
             return Problem.of(
                     ProblemType.MALFORMED,
-                    "The JSON is nested too deeply, or a number, name or text in it is too long" + at(json) + ".");
+                    "The JSON is nested too deeply, has too many values, or a number, name or text in it is too long"
+                            + at(json) + ".");
         }
         if (json instanceof UnrecognizedPropertyException unknown) {
             return field(

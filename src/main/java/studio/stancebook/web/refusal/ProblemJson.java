@@ -6,10 +6,11 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.problem.FieldError;
 
 /**
- * The members of a problem as RFC 9457 names them, and two of our own.
+ * The members of a problem as RFC 9457 names them, and three of our own.
  *
  * @param type a reference to what kind of problem it is, relative to this server
- * @param errors our own: the fields at fault, left out when there are none
+ * @param errors our own: the first fields at fault, left out when there are none
+ * @param errorCount our own: how many fields are at fault, left out when there are none
  * @param requestId our own: what to quote when asking the people who run the server; left out if the request was refused
  *     before it had one
  */
@@ -19,6 +20,7 @@ record ProblemJson(
         int status,
         String detail,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<FieldError> errors,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) int errorCount,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String requestId) {
 
     static ProblemJson of(Problem problem, @Nullable String requestId) {
@@ -28,6 +30,7 @@ record ProblemJson(
                 problem.status(),
                 problem.detail(),
                 problem.errors(),
+                problem.errorCount(),
                 requestId);
     }
 }

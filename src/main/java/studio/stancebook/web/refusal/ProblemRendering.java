@@ -2,6 +2,7 @@ package studio.stancebook.web.refusal;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -11,6 +12,8 @@ import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.RequestContextHolder;
+import org.springframework.web.context.request.ServletRequestAttributes;
 import org.springframework.web.servlet.ModelAndView;
 import studio.stancebook.account.SignedIn;
 import studio.stancebook.problem.ProblemType;
@@ -38,11 +41,18 @@ class ProblemRendering {
     }
 
     private static ModelAndView page(Problem problem, HttpServletRequest request) {
+        if (RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes here) {
+            HttpServletResponse response = here.getResponse();
+            if (response != null) {
+                problem.headers().forEach((name, values) -> response.setHeader(name, String.join(", ", values)));
+            }
+        }
         Map<String, Object> model = Map.of(
                 "status", problem.status(),
                 "title", problem.type().title(),
                 "detail", problem.detail(),
                 "errors", problem.errors(),
+                "more", problem.errorCount() - problem.errors().size(),
                 "requestId", Objects.requireNonNullElse(RequestId.of(request), ""));
         return new ModelAndView("error", model, HttpStatusCode.valueOf(problem.status()));
     }

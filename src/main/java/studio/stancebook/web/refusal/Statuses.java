@@ -12,7 +12,7 @@ final class Statuses {
 
     static Problem problem(int status, HttpHeaders headers) {
         ProblemType type = type(status);
-        return new Problem(type, status, sentence(type), List.of(), headers);
+        return new Problem(type, status, sentence(type), List.of(), 0, headers);
     }
 
     /** The type with this status; for a status without one, that of its class: 400 or 500. */

@@ -13,6 +13,7 @@ import org.springframework.validation.method.ParameterValidationResult;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
+import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.ProblemType;
 
@@ -57,7 +58,7 @@ class ValidationAdvice {
 
     private Object refuse(ProblemType type, List<FieldError> errors, HttpServletRequest request) {
         String detail = errors.size() == 1 ? errors.get(0).message() : errors.size() + " fields cannot be accepted.";
-        return rendering.render(Problem.of(type, detail, errors), request);
+        return rendering.render(Problem.of(type, detail, ErrorList.of(errors)), request);
     }
 
     private static FieldError error(ObjectError error) {

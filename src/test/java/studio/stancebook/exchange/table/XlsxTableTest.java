@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipException;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
@@ -281,5 +284,74 @@ class XlsxTableTest {
 
             assertThat(TableFiles.headings(TableFiles.save(folder, workbook))).containsExactly("Radstand");
         }
+    }
+
+    /** 1.8 MB of such a file were 20 million elements, each of which a parser keeps until its end. */
+    @Test
+    void refusesElementsNestedWithoutEnd() throws IOException {
+        String deep = "<worksheet>" + "<a>".repeat(100_000);
+        String spaces = "<worksheet>" + "<a xmlns:b=\"c\">".repeat(100_000);
+
+        for (String sheet : List.of(deep, spaces)) {
+            Path file = TableFiles.zip(folder, TableFiles.parts(sheet));
+            assertThatThrownBy(() -> TableFiles.read(file))
+                    .isInstanceOf(UnreadableTable.class)
+                    .hasMessageContaining("nested more than 64 deep");
+        }
+    }
+
+    @Test
+    void readsElementsSideBySideHoweverMany() throws IOException {
+        String sheet = "<worksheet><sheetData><row><c t=\"str\"><v>a</v></c></row>"
+                + "<row><x/><x  /><x a=\"/\"></x></row>".repeat(500) + "</sheetData></worksheet>";
+
+        assertThat(TableFiles.read(TableFiles.zip(folder, TableFiles.parts(sheet))))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<n%d/>", "<n n%d=\"\"/>", "<n\n\t\tn%d = 'x'></n>"})
+    void refusesNamesWithoutEnd(String element) throws IOException {
+        StringBuilder sheet = new StringBuilder("<worksheet>");
+        for (int i = 0; i < 2100; i++) {
+            sheet.append(element.formatted(i));
+        }
+        Path file = TableFiles.zip(
+                folder, TableFiles.parts(sheet.append("</worksheet>").toString()));
+
+        assertThatThrownBy(() -> TableFiles.read(file))
+                .isInstanceOf(UnreadableTable.class)
+                .hasMessageContaining("more than 2000 different names");
+    }
+
+    @Test
+    void stopsReadingWhenItsTimeIsOver() throws IOException {
+        Path file = TableFiles.workbook(folder, new Object[] {"a"}, new Object[] {"b"});
+        ReadingTime over = new ReadingTime(Duration.ofNanos(1));
+
+        assertThatThrownBy(() -> XlsxTable.open(file, null, over))
+                .isInstanceOf(TableTooLarge.class)
+                .hasMessageContaining("takes longer than");
+    }
+
+    @Test
+    void stopsReadingWhenItsThreadIsToStop() {
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> new ReadingTime().check()).hasMessageContaining("was stopped");
+        } finally {
+            assertThat(Thread.interrupted()).isTrue();
+        }
+    }
+
+    @Test
+    void blamesNoWorkbookForAFullDiskOrAFaultOfOurs() {
+        RuntimeException fullDisk = new UncheckedIOException(new IOException("No space left on device"));
+        RuntimeException ours = new IllegalStateException("ours");
+
+        assertThat(WorkbookXml.refusal("s.xml", fullDisk)).isSameAs(fullDisk);
+        assertThat(WorkbookXml.refusal("s.xml", ours)).isSameAs(ours);
+        assertThat(WorkbookXml.refusal("s.xml", new ZipException("invalid block type")))
+                .isInstanceOf(UnreadableTable.class);
     }
 }

@@ -32,6 +32,7 @@ import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.exchange.table.OwnFolder;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.tyre.TyreDesignation;
 
@@ -95,7 +96,7 @@ class GoldenExportTest {
     }
 
     private TableSpool spool() throws IOException {
-        TableSpool spool = new TableSpool(folder);
+        TableSpool spool = new TableSpool(new OwnFolder(folder));
         invented().forEach(spool::add);
         return spool;
     }

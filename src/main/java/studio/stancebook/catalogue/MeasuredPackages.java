@@ -1,0 +1,189 @@
+package studio.stancebook.catalogue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageImpl;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.domain.Sort;
+import org.springframework.stereotype.Component;
+import studio.stancebook.catalogue.internal.ClassRows;
+import studio.stancebook.catalogue.internal.CurrentLayout;
+import studio.stancebook.catalogue.internal.PackageSearch;
+import studio.stancebook.catalogue.internal.RowBlock;
+import studio.stancebook.catalogue.internal.SetAsideRows;
+import studio.stancebook.problem.Malformed;
+
+/**
+ * Finds packages by the values of measures, and sorts by them, from the classes in memory: the database would read and
+ * unpack every row of its table (decision 0078).
+ */
+@Component
+class MeasuredPackages {
+
+    /** What is kept with a class. */
+    private enum Part {
+        SET_ASIDE
+    }
+
+    private static final int AT_ONCE = 200;
+
+    private final ClassSnapshots snapshots;
+    private final SetAsideRows setAside;
+    private final CurrentLayout layouts;
+    private final PackageSearch search;
+
+    MeasuredPackages(ClassSnapshots snapshots, SetAsideRows setAside, CurrentLayout layouts, PackageSearch search) {
+        this.snapshots = snapshots;
+        this.setAside = setAside;
+        this.layouts = layouts;
+        this.search = search;
+    }
+
+    /** Whether a filter or an order names a measure. */
+    boolean concerns(CatalogueFilter filter, Sort sort) {
+        return filter.measure() != null || sort.stream().anyMatch(this::isMeasure);
+    }
+
+    private boolean isMeasure(Sort.Order order) {
+        return layouts.get().place(order.getProperty()).isPresent();
+    }
+
+    /** A page of packages in the order of its sort. */
+    Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
+        List<Sort.Order> measures =
+                page.getSort().stream().takeWhile(this::isMeasure).toList();
+        Sort rest = Sort.by(page.getSort().stream().skip(measures.size()).toList());
+        rest.stream().filter(this::isMeasure).findFirst().ifPresent(order -> {
+            throw Malformed.ofField(
+                    "sort", "A measure comes before all other orders: sort by " + order.getProperty() + " first.");
+        });
+        MeasuredRows found = find(filter, measures);
+        List<Long> ids = measures.isEmpty()
+                ? among(found, search.ids(filter, rest), page)
+                : found.page(page.getOffset(), page.getPageSize(), order(filter, rest));
+        return new PageImpl<>(search.summaries(ids, filter), page, found.size());
+    }
+
+    private Comparator<Long> order(CatalogueFilter filter, Sort rest) {
+        if (rest.isUnsorted()) {
+            return Comparator.naturalOrder();
+        }
+        Map<Long, Integer> places = new HashMap<>();
+        search.ids(filter, rest).forEach(id -> places.put(id, places.size()));
+        return Comparator.comparingInt(id -> places.getOrDefault(id, Integer.MAX_VALUE));
+    }
+
+    private static List<Long> among(MeasuredRows found, List<Long> ordered, Pageable page) {
+        long[] ids = found.ids();
+        return ordered.stream()
+                .filter(id -> Arrays.binarySearch(ids, id) >= 0)
+                .skip(page.getOffset())
+                .limit(page.getPageSize())
+                .toList();
+    }
+
+    /** Hands over the ids of all packages that a filter takes, ascending and some at a time. */
+    void forEach(CatalogueFilter filter, Consumer<List<Long>> consumer) {
+        long[] ids = find(filter, List.of()).ids();
+        for (int from = 0; from < ids.length; from += AT_ONCE) {
+            consumer.accept(Arrays.stream(ids, from, Math.min(ids.length, from + AT_ONCE))
+                    .boxed()
+                    .toList());
+        }
+    }
+
+    private MeasuredRows find(CatalogueFilter filter, List<Sort.Order> orders) {
+        MeasureRange range = filter.measure();
+        if (range != null && layouts.get().place(range.measure()).isEmpty()) {
+            throw Malformed.ofField("measure", "There is no measure " + range.measure() + ".");
+        }
+        MeasuredRows found = new MeasuredRows(orders.size());
+        Map<String, ClassSnapshot> classes = snapshots.all();
+        List<ClassSnapshot> wanted = new ArrayList<>(classes.values());
+        wanted.removeIf(one -> filter.segment() != null && !filter.segment().equals(one.segment()));
+        wanted.forEach(one -> find(one, filter, orders, found));
+        return found;
+    }
+
+    private void find(ClassSnapshot one, CatalogueFilter filter, List<Sort.Order> orders, MeasuredRows found) {
+        ClassRows aside = one.derived(Part.SET_ASIDE, () -> setAside.of(one.segment(), one.layout()));
+        Taker taker = new Taker(one, filter, orders, found);
+        one.rows().forEach((block, row) -> {
+            if (!aside.has(block.id(row))) {
+                taker.read(block, row);
+            }
+        });
+        aside.forEach(taker);
+    }
+
+    /** Takes the rows of a class that a filter takes. */
+    private static final class Taker implements ClassRows.RowReader {
+
+        private final CatalogueFilter filter;
+        private final String words;
+        private final MeasuredRows found;
+        private final int ranged;
+        private final int[] places;
+        private final boolean[] ascending;
+
+        Taker(ClassSnapshot one, CatalogueFilter filter, List<Sort.Order> orders, MeasuredRows found) {
+            this.filter = filter;
+            this.words = filter.words().toLowerCase(Locale.ROOT);
+            this.found = found;
+            MeasureRange range = filter.measure();
+            this.ranged = range == null ? -1 : place(one, range.measure());
+            this.places = orders.stream()
+                    .mapToInt(order -> place(one, order.getProperty()))
+                    .toArray();
+            this.ascending = new boolean[places.length];
+            for (int i = 0; i < places.length; i++) {
+                ascending[i] = orders.get(i).isAscending();
+            }
+        }
+
+        /** A measure that went while the class was read has no value. */
+        private static int place(ClassSnapshot one, String measure) {
+            OptionalInt place = one.layout().place(measure);
+            return place.orElse(-1);
+        }
+
+        @Override
+        public void read(RowBlock block, int row) {
+            if (takes(block, row)) {
+                found.add(block.id(row));
+                for (int i = 0; i < places.length; i++) {
+                    found.key(i, value(block, row, places[i]), ascending[i]);
+                }
+            }
+        }
+
+        private static double value(RowBlock block, int row, int place) {
+            return place < 0 ? Double.NaN : block.value(row, place);
+        }
+
+        private boolean takes(RowBlock block, int row) {
+            MeasureRange range = filter.measure();
+            return (range == null || range.values().contains(value(block, row, ranged)))
+                    && inYears(block.modelYear(row))
+                    && (filter.origin() == null || filter.origin().ordinal() == block.origin(row))
+                    && (words.isEmpty()
+                            || block.name(row).toLowerCase(Locale.ROOT).contains(words));
+        }
+
+        private boolean inYears(int year) {
+            boolean unlimited = filter.fromYear() == null && filter.toYear() == null;
+            return unlimited
+                    || year > 0
+                            && (filter.fromYear() == null || filter.fromYear() <= year)
+                            && (filter.toYear() == null || year <= filter.toYear());
+        }
+    }
+}
