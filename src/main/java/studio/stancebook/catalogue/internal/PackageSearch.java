@@ -24,11 +24,13 @@ public class PackageSearch {
     private static final int AT_ONCE = 200;
 
     private final EntityManager entities;
+    private final PagesByName byName;
     private final StoredQueries queries;
     private final CurrentLayout layouts;
 
-    PackageSearch(EntityManager entities, StoredQueries queries, CurrentLayout layouts) {
+    PackageSearch(EntityManager entities, PagesByName byName, StoredQueries queries, CurrentLayout layouts) {
         this.entities = entities;
+        this.byName = byName;
         this.queries = queries;
         this.layouts = layouts;
     }
@@ -36,6 +38,10 @@ public class PackageSearch {
     /** A page of packages in the order of its sort. */
     public Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
         ValueLayout layout = layouts.get();
+        if (PagesByName.serves(filter, page.getSort())) {
+            Page<StoredPackage> found = byName.page(filter, page);
+            return new PageImpl<>(summaries(found.getContent(), filter, layout), page, found.getTotalElements());
+        }
         PackageCriteria criteria = new PackageCriteria(entities.getCriteriaBuilder(), filter, layout);
         List<StoredPackage> found = entities.createQuery(criteria.page(page.getSort()))
                 .setFirstResult(Math.toIntExact(page.getOffset()))
