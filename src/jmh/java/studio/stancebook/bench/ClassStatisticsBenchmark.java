@@ -34,7 +34,9 @@ import studio.stancebook.statistics.Summary;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = "-Xmx6g")
+@Fork(
+        value = 3,
+        jvmArgs = {"-Xmx6g", "-XX:+IgnoreUnrecognizedVMOptions", "-XX:+UseTransparentHugePages"})
 @Warmup(iterations = 2)
 @Measurement(iterations = 5)
 public class ClassStatisticsBenchmark {

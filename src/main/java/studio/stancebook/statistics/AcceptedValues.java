@@ -16,7 +16,8 @@ final class AcceptedValues {
     static double[] copyOf(double[] values) {
         double[] copy = new double[values.length];
         for (int i = 0; i < copy.length; i++) {
-            copy[i] = accepted(values[i], "values[" + i + "]");
+            double value = values[i];
+            copy[i] = isAccepted(value) ? value + 0.0 : accepted(value, "values[" + i + "]");
         }
         return copy;
     }
@@ -27,10 +28,14 @@ final class AcceptedValues {
      * @throws IllegalArgumentException if it is NaN, infinite or beyond 1e100
      */
     static double accepted(double value, String name) {
-        if (Double.isNaN(value) || Math.abs(value) > LARGEST) {
+        if (!isAccepted(value)) {
             throw new IllegalArgumentException(
                     name + " is " + value + "; only finite numbers between -1e100 and 1e100 enter a column");
         }
         return value + 0.0;
+    }
+
+    private static boolean isAccepted(double value) {
+        return Math.abs(value) <= LARGEST;
     }
 }

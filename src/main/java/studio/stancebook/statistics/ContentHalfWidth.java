@@ -23,15 +23,13 @@ final class ContentHalfWidth {
     double at(double x) {
         double low = Math.max(atCentre, x + leastBeyondCentre);
         double high = x + atCentre;
-        return low >= high ? high : excess(x).root(low, high, low);
+        return low >= high ? high : Numerics.root(r -> excess(x, r), low, high);
     }
 
     /** Share held by a half-width less the content; for a large content from the two tails, where no digits cancel. */
-    private IncreasingFunction excess(double x) {
-        return r -> new IncreasingFunction.Point(
-                content > 0.5
-                        ? (1 - content) - StandardNormal.above(r - x) - StandardNormal.above(r + x)
-                        : StandardNormal.between(x - r, x + r) - content,
-                StandardNormal.density(r - x) + StandardNormal.density(r + x));
+    private double excess(double x, double r) {
+        return content > 0.5
+                ? (1 - content) - StandardNormal.above(r - x) - StandardNormal.above(r + x)
+                : StandardNormal.between(x - r, x + r) - content;
     }
 }

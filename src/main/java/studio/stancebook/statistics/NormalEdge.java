@@ -41,23 +41,21 @@ final class NormalEdge {
 
     /** The a for which mu + k sigma lies below mean + a s with probability {@code confidence}. */
     double factor(double confidence) {
-        IncreasingFunction shortfall = a -> at(a, 1 - confidence);
         double error = Math.sqrt(1 / (rootN * rootN) + k * k / (2 * nu));
-        return shortfall.rootNear(k + StandardNormal.quantile(confidence) * error, error / 4);
+        return Numerics.rootNear(
+                a -> (1 - confidence) - probability(a), k + StandardNormal.quantile(confidence) * error, error / 4);
     }
 
-    /** What is wanted less P(mean + a s &lt;= mu + k sigma), which falls as a grows. */
-    private IncreasingFunction.Point at(double a, double wanted) {
+    /** P(mean + a s &lt;= mu + k sigma), which falls as a grows. */
+    private double probability(double a) {
         double oneEnd = withinReach((k - REACH / rootN) / a);
         double otherEnd = withinReach((k + REACH / rootN) / a);
-        GaussLegendre rule = new GaussLegendre(Math.min(oneEnd, otherEnd), Math.max(oneEnd, otherEnd), this::density);
-        double[] w = rule.points();
+        double low = Math.min(oneEnd, otherEnd);
+        double high = Math.max(oneEnd, otherEnd);
         double sure = a < 0
-                ? chiSquared.survivalProbability(nu * square(Math.max(oneEnd, otherEnd)))
-                : chiSquared.cumulativeProbability(nu * square(Math.min(oneEnd, otherEnd)));
-        double probability = sure + rule.sum(i -> StandardNormal.below(rootN * (k - a * w[i])));
-        double slope = rule.sum(i -> rootN * w[i] * StandardNormal.density(rootN * (k - a * w[i])));
-        return new IncreasingFunction.Point(wanted - probability, slope);
+                ? chiSquared.survivalProbability(nu * high * high)
+                : chiSquared.cumulativeProbability(nu * low * low);
+        return sure + Numerics.integral(w -> density(w) * StandardNormal.below(rootN * (k - a * w)), low, high);
     }
 
     private double withinReach(double w) {
@@ -67,9 +65,5 @@ final class NormalEdge {
     /** Density of W. */
     private double density(double w) {
         return 2 * nu * w * chiSquared.density(nu * w * w);
-    }
-
-    private static double square(double x) {
-        return x * x;
     }
 }

@@ -1,6 +1,7 @@
 package studio.stancebook.statistics;
 
 import java.util.Arrays;
+import java.util.SplittableRandom;
 import studio.stancebook.quantity.Interval;
 
 /**
@@ -8,7 +9,8 @@ import studio.stancebook.quantity.Interval;
  * from its own values 1,999 times, and the interval leaves out the 49 smallest and the 49 largest edges so found.
  *
  * <p>The random numbers start from a fixed seed, so the same class gives the same interval on every machine. The work
- * grows with n x 1,999.
+ * grows with n x 1,999. Their generator is SplitMix64 (G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom
+ * number generators, OOPSLA 2014), which {@link SplittableRandom} is.
  *
  * <p>How often the interval holds the edge of the population, for normal data, k = 2.5, by simulation: 97 % at n = 100,
  * 98 % at 30, 97 % at 15, 91 % at 8, but 70 % at 5 and 27 % at 3. So none is given for a provisional class.
@@ -63,11 +65,11 @@ final class RobustEdges {
     }
 
     private void fillByResampling(double[] lower, double[] upper) {
-        Draws draws = new Draws(SEED);
+        SplittableRandom random = new SplittableRandom(SEED);
         int[] times = new int[sorted.length];
         double[] resample = new double[sorted.length];
         for (int i = 0; i < RESAMPLES; i++) {
-            draw(draws, times, resample);
+            draw(random, times, resample);
             double median = median(resample);
             double reach = multiple * new Deviations(Ascending.of(resample), median).median();
             lower[i] = median - reach;
@@ -76,10 +78,10 @@ final class RobustEdges {
     }
 
     /** A resample in ascending order: how often each value is drawn decides it, so nothing need be sorted. */
-    private void draw(Draws draws, int[] times, double[] resample) {
+    private void draw(SplittableRandom random, int[] times, double[] resample) {
         Arrays.fill(times, 0);
         for (int i = 0; i < sorted.length; i++) {
-            times[draws.below(sorted.length)]++;
+            times[below(sorted.length, random.nextLong())]++;
         }
         int filled = 0;
         for (int i = 0; i < sorted.length; i++) {
@@ -87,6 +89,11 @@ final class RobustEdges {
                 resample[filled++] = sorted[i];
             }
         }
+    }
+
+    /** A whole number from 0 to {@code bound - 1} of random bits; none is likelier than another by more than bound / 2^32. */
+    static int below(int bound, long random) {
+        return (int) ((random >>> 32) * bound >>> 32);
     }
 
     private static Interval middleOf(double[] edges) {

@@ -32,7 +32,7 @@ public final class SortedColumn {
      */
     public static SortedColumn of(double... values) {
         double[] sorted = AcceptedValues.copyOf(values);
-        Arrays.sort(sorted);
+        RadixSort.sort(sorted);
         return new SortedColumn(Ascending.of(sorted), Moments.ofSorted(sorted));
     }
 

@@ -1,40 +1,48 @@
 package studio.stancebook.statistics;
 
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.hipparchus.analysis.UnivariateFunction;
 
 /**
- * Solves the two-sided tolerance factor in t = ln k by Newton's method, on the logarithm of the smaller of confidence and
- * 1 - confidence: there the function is nearly straight, and small tails keep their digits.
+ * Solves the two-sided tolerance factor in t = ln k, on the logarithm of the smaller of confidence and 1 - confidence:
+ * there the function is nearly straight, and small tails keep their digits.
  */
 final class TwoSidedFactor {
 
     /** What the integral leaves out beyond its upper end, relative to the smaller tail. */
     private static final double LEFT_OUT = 1e-17;
 
+    private static final int POINTS = Numerics.LEGENDRE.getNumberOfPoints();
+
     private final double confidence;
     private final double degreesOfFreedom;
     private final ChiSquaredDistribution chiSquared;
-    private final GaussLegendre rule;
-    private final double[] squaredHalfWidths = new double[GaussLegendre.POINTS];
+    /** At each point of the integral over z. */
+    private final double[] weights = new double[POINTS];
+
+    private final double[] squaredHalfWidths = new double[POINTS];
     private final double start;
 
     TwoSidedFactor(int n, double content, double confidence) {
         this.confidence = confidence;
         this.degreesOfFreedom = n - 1.0;
         this.chiSquared = ChiSquaredDistribution.of(degreesOfFreedom);
-        double end = StandardNormal.upperQuantile(LEFT_OUT / 2 * Math.min(confidence, 1 - confidence));
-        this.rule = new GaussLegendre(0, end, z -> 2 * StandardNormal.density(z));
         ContentHalfWidth halfWidth = new ContentHalfWidth(content);
-        for (int i = 0; i < GaussLegendre.POINTS; i++) {
-            double r = halfWidth.at(rule.points()[i] / Math.sqrt(n));
+        double half = StandardNormal.upperQuantile(LEFT_OUT / 2 * Math.min(confidence, 1 - confidence)) / 2;
+        for (int i = 0; i < POINTS; i++) {
+            double z = half * (1 + Numerics.LEGENDRE.getPoint(i));
+            double r = halfWidth.at(z / Math.sqrt(n));
+            weights[i] = half * Numerics.LEGENDRE.getWeight(i) * 2 * StandardNormal.density(z);
             squaredHalfWidths[i] = r * r;
         }
         this.start = Math.log(howe(n, halfWidth.at(0)));
     }
 
     double solve() {
-        IncreasingFunction deviation = confidence > 0.5 ? this::ofUpperTail : this::ofLowerTail;
-        return Math.exp(deviation.rootNear(start, 0.1));
+        UnivariateFunction excess = confidence > 0.5
+                ? t -> -Math.log(mean(t, chiSquared::cumulativeProbability) / (1 - confidence))
+                : t -> Math.log(mean(t, chiSquared::survivalProbability) / confidence);
+        return Math.exp(Numerics.rootNear(excess, start, 0.1));
     }
 
     /** Howe's approximation, within a few per cent; only to start from. */
@@ -44,22 +52,13 @@ final class TwoSidedFactor {
         return guess > 0 && guess < Double.POSITIVE_INFINITY ? guess : 1;
     }
 
-    private IncreasingFunction.Point ofLowerTail(double t) {
-        double tail = rule.sum(i -> chiSquared.survivalProbability(argument(i, t)));
-        return new IncreasingFunction.Point(Math.log(tail / confidence), slope(t) / tail);
-    }
-
-    private IncreasingFunction.Point ofUpperTail(double t) {
-        double tail = rule.sum(i -> chiSquared.cumulativeProbability(argument(i, t)));
-        return new IncreasingFunction.Point(-Math.log(tail / (1 - confidence)), slope(t) / tail);
-    }
-
-    /** Derivative of the confidence by ln k, as the chi-square argument falls by twice itself for one unit of ln k. */
-    private double slope(double t) {
-        return rule.sum(i -> 2 * argument(i, t) * chiSquared.density(argument(i, t)));
-    }
-
-    private double argument(int index, double t) {
-        return degreesOfFreedom * squaredHalfWidths[index] * Math.exp(-2 * t);
+    /** The integral over z of a tail of chi-square at the factor exp t. */
+    private double mean(double t, UnivariateFunction tail) {
+        double scale = degreesOfFreedom * Math.exp(-2 * t);
+        double sum = 0;
+        for (int i = 0; i < POINTS; i++) {
+            sum += weights[i] * tail.value(scale * squaredHalfWidths[i]);
+        }
+        return sum;
     }
 }

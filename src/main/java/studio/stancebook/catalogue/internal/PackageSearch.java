@@ -29,18 +29,29 @@ public class PackageSearch {
 
     private final EntityManager entities;
     private final StoredPackages packages;
+    private final PagesByName byName;
     private final StoredQueries queries;
     private final CurrentLayout layouts;
 
-    PackageSearch(EntityManager entities, StoredPackages packages, StoredQueries queries, CurrentLayout layouts) {
+    PackageSearch(
+            EntityManager entities,
+            StoredPackages packages,
+            PagesByName byName,
+            StoredQueries queries,
+            CurrentLayout layouts) {
         this.entities = entities;
         this.packages = packages;
+        this.byName = byName;
         this.queries = queries;
         this.layouts = layouts;
     }
 
     /** A page of packages in the order of its sort. */
     public Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
+        if (PagesByName.serves(filter, page.getSort())) {
+            Page<StoredPackage> found = byName.page(filter, page);
+            return new PageImpl<>(summariesOf(found.getContent(), filter), page, found.getTotalElements());
+        }
         PackageCriteria criteria = new PackageCriteria(entities.getCriteriaBuilder(), filter);
         List<StoredPackage> found = entities.createQuery(criteria.page(page.getSort()))
                 .setFirstResult(Math.toIntExact(page.getOffset()))

@@ -15,6 +15,9 @@ import studio.stancebook.dimension.Origin;
 /** The benchmark packages. */
 interface StoredPackages extends Repository<StoredPackage, Long> {
 
+    /** Stands for the id of a segment where packages of all are asked for. */
+    long EVERY_SEGMENT = 0;
+
     StoredPackage save(StoredPackage kept);
 
     void delete(StoredPackage kept);
@@ -67,4 +70,16 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             Double[] scalars,
             Double @Nullable [] classMeasures,
             String layout);
+
+    /** Some packages of a segment or of all, found by passing along the index of names. */
+    @Query("select p from StoredPackage p join fetch p.segment where p.id in (select q.id from StoredPackage q"
+            + " where (:segment = 0 or q.segment.id = :segment)"
+            + " order by q.name, q.id offset :from rows fetch first :most rows only) order by p.name, p.id")
+    List<StoredPackage> byName(long segment, int from, int most);
+
+    /** Some packages of a segment, found by sorting all of it. */
+    @Query("select p from StoredPackage p join fetch p.segment where p.id in (select q.id from StoredPackage q"
+            + " where q.segment.id = :segment"
+            + " order by q.name, q.id offset :from rows fetch first :most rows only) order by p.name, p.id")
+    List<StoredPackage> ofSegmentByName(long segment, int from, int most);
 }

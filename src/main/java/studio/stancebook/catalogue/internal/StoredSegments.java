@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 /** The segments. */
@@ -16,4 +17,15 @@ public interface StoredSegments extends Repository<StoredSegment, Long> {
     List<StoredSegment> findAllByOrderByNameAscIdAsc();
 
     Page<StoredSegment> findAllByOrderByNameAscIdAsc(Pageable page);
+
+    /** How many packages a segment has, those set aside included. */
+    record Size(long id, String key, long packages) {
+
+        /** Of a segment that is not there. */
+        static final Size NONE = new Size(-1, "", 0);
+    }
+
+    @Query("select new studio.stancebook.catalogue.internal.StoredSegments$Size(s.id, s.segmentKey, s.packages)"
+            + " from StoredSegment s")
+    List<Size> sizes();
 }
