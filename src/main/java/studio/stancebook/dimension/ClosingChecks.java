@@ -27,6 +27,7 @@ public final class ClosingChecks {
         ClosingChecks checks = new ClosingChecks(set);
         checks.lengths();
         checks.landmarks();
+        checks.clearance();
         checks.tyres();
         checks.slopes();
         return List.copyOf(checks.found);
@@ -79,6 +80,27 @@ public final class ClosingChecks {
                     Unit.MM,
                     List.of("rockerHeight", "rockerFront", "rockerRear"));
         }
+    }
+
+    /**
+     * H156 against the lowest point of the underbody. One that is recorded in part gives what the clearance is at most, so a
+     * smaller recorded clearance agrees with it.
+     */
+    private void clearance() {
+        Estimate typed = scalar(Dimension.GROUND_CLEARANCE);
+        Estimate derived = Readings.lowestOfUnderbody(set);
+        if (typed != null && derived != null && (typed.value() > derived.value() || wholeUnderbody())) {
+            compare(
+                    Dimension.GROUND_CLEARANCE.label(),
+                    typed,
+                    derived,
+                    Unit.MM,
+                    List.of(Dimension.GROUND_CLEARANCE.key(), Polyline.UNDERBODY.key()));
+        }
+    }
+
+    private boolean wholeUnderbody() {
+        return UnderbodyExtent.of(new Readings(set)).wholeVehicle();
     }
 
     private void against(Dimension dimension, Landmark landmark, @Nullable Estimate derived) {

@@ -16,7 +16,7 @@ public enum Reading {
     OVERALL_HEIGHT("overallHeight", "Overall height", "overallHeight, or roofApex"),
     FRONT_TRACK("frontTrack", "Front track", "frontTrack"),
     REAR_TRACK("rearTrack", "Rear track", "rearTrack"),
-    GROUND_CLEARANCE("groundClearance", "Ground clearance", "groundClearance"),
+    GROUND_CLEARANCE("groundClearance", "Ground clearance", "groundClearance, or underbody"),
     CHAIR_HEIGHT("chairHeight", "Chair height", "chairHeight"),
     SEAT_HEIGHT("seatHeight", "Seating reference height", "seatHeight, or hPoint"),
     ROCKER_HEIGHT("rockerHeight", "Mean rocker height", "rockerHeight, or rockerFront and rockerRear"),

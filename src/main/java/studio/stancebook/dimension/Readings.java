@@ -3,9 +3,11 @@ package studio.stancebook.dimension;
 import static studio.stancebook.dimension.Reading.*;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.geometry.Point;
 
 /**
  * The readings of one dimension set: recorded where recorded, derived where that can be done, absent otherwise. A
@@ -127,12 +129,22 @@ public final class Readings {
 
     private void heights() {
         put(OVERALL_HEIGHT, firstOf(recorded(Dimension.OVERALL_HEIGHT), z(Landmark.ROOF_APEX)));
-        put(GROUND_CLEARANCE, recorded(Dimension.GROUND_CLEARANCE));
+        put(GROUND_CLEARANCE, firstOf(recorded(Dimension.GROUND_CLEARANCE), lowestOfUnderbody(set)));
         put(CHAIR_HEIGHT, recorded(Dimension.CHAIR_HEIGHT));
         put(SEAT_HEIGHT, firstOf(recorded(Dimension.SEAT_HEIGHT), z(Landmark.H_POINT)));
         put(ROCKER_HEIGHT, firstOf(recorded(Dimension.ROCKER_HEIGHT), meanRocker()));
         put(COWL_X, firstOf(x(Landmark.COWL), recorded(Dimension.DASH_TO_AXLE)));
         put(COWL_Z, firstOf(z(Landmark.COWL), recorded(Dimension.COWL_HEIGHT)));
+    }
+
+    /** The lowest recorded point of the underbody, held at the ground; null when none is recorded. */
+    static @Nullable Estimate lowestOfUnderbody(DimensionSet set) {
+        List<Point> underbody = set.points(Polyline.UNDERBODY);
+        if (underbody.isEmpty()) {
+            return null;
+        }
+        double lowest = underbody.stream().mapToDouble(Point::z).min().orElseThrow();
+        return lowest <= 0 ? Estimate.constant(0) : Estimate.of(Variable.z(Polyline.UNDERBODY), lowest);
     }
 
     private @Nullable Estimate meanRocker() {

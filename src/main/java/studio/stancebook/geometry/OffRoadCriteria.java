@@ -73,7 +73,7 @@ public record OffRoadCriteria(
         return new OffRoadJudgement(
                 this,
                 criteria.stream()
-                        .map(criterion -> new OffRoadJudgement.Line(criterion, criterion.judge(dimensions)))
+                        .map(criterion -> OffRoadJudgement.Line.of(criterion, dimensions))
                         .toList());
     }
 }

@@ -8,10 +8,14 @@ import studio.stancebook.dimension.ClosingChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Estimate;
+import studio.stancebook.dimension.UnderbodyExtent.Reach;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.DegenerateShape;
 
-/** Compares typed underbody angles with those that the recorded underbody gives. */
+/**
+ * Compares typed underbody angles with those that the recorded underbody gives. One that is recorded in part gives what an
+ * angle is at most, so a smaller typed angle agrees with it.
+ */
 public final class MeasureChecks {
 
     private MeasureChecks() {}
@@ -36,6 +40,8 @@ public final class MeasureChecks {
             if (typed.isPresent()) {
                 underside
                         .estimate(angle)
+                        .filter(computed ->
+                                typed.getAsDouble() > computed.value() || underside.reachFor(angle) != Reach.SHORT)
                         .flatMap(computed -> compared(set, angle, typed.getAsDouble(), computed))
                         .ifPresent(found::add);
             }
