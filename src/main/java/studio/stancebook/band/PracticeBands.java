@@ -9,7 +9,7 @@ import studio.stancebook.quantity.Interval;
 /**
  * How the trade lays out a saloon, a crossover and an off-road SUV, as bands to start from: common practice, no source.
  * The words are the trade's, the figures around them ours: wide enough that a car right in the middle is judged inside
- * although the diameter of its tyre is only known to 1.3 %, and apart enough that the textbook car of one type is
+ * although the diameter of its tyre is only known by its designation, and apart enough that the textbook car of one type is
  * outside the bands of the others. A studio replaces them by what its own benchmarks say.
  */
 public final class PracticeBands {

@@ -51,17 +51,12 @@ public final class MeasureChecks {
 
     private static Optional<Disagreement> compared(
             DimensionSet set, UnderbodyAngle angle, double typed, Estimate computed) {
-        Estimate recorded = Underside.typed(angle.typed(), typed);
-        if (!ClosingChecks.disagree(recorded, computed, set, Unit.DEG)) {
-            return Optional.empty();
-        }
-        double allowed = ClosingChecks.allowed(recorded.minus(computed), set, Unit.DEG);
-        return Optional.of(new Disagreement(
+        return ClosingChecks.compared(
+                set,
                 List.of(angle.typed().key(), "underbody"),
                 angle.typed().label(),
-                typed,
-                computed.value(),
-                allowed,
-                Unit.DEG));
+                Underside.typed(angle.typed(), typed),
+                computed,
+                Unit.DEG);
     }
 }

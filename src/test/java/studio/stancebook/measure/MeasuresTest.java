@@ -228,7 +228,7 @@ class MeasuresTest {
         assertEquals(Set.of(), ((Measured) approach.of(new Subject(loaded))).notes());
     }
 
-    /** Domain page: the default uncertainty of a diameter taken from a designation is 1.3 % of it. */
+    /** Domain page: real tyres lie within 1.3 % of the rule; JCGM 100, 4.3.7 makes 1.3 % / sqrt 3 of that bound. */
     @Test
     void carryTheUncertaintyOfADesignation() {
         DimensionSet set = DimensionSet.builder()
@@ -241,7 +241,7 @@ class MeasuresTest {
 
         // 265 x 0.70 = 185.5, rounded half up to 186; 432 + 2 x 186 = 804
         assertEquals(2850.0 / 804, wheels.value(), 1e-12);
-        assertEquals(0.013 * 2850 / 804, wheels.uncertainty(), 1e-12);
+        assertEquals(0.013 / Math.sqrt(3) * 2850 / 804, wheels.uncertainty(), 1e-12);
     }
 
     @Test
