@@ -62,7 +62,7 @@ public final class PracticeBands {
         add(bands, "rim-share", 0.566, 0.63, "a slightly larger tyre");
         add(bands, "height-to-length", 0.325, 0.38, "sleeker than an off-road SUV");
         add(bands, "screen-angle", 32, 42, "a windscreen sleeker than that of an off-road SUV");
-        add(bands, "approach-angle", 19, 28, "clearly larger approach and departure angles than a saloon");
+        add(bands, "approach-angle", 18, 28, "clearly larger approach and departure angles than a saloon");
         add(bands, "departure-angle", 19, 30, "clearly larger approach and departure angles than a saloon");
     }
 
@@ -86,7 +86,7 @@ public final class PracticeBands {
         add(bands, "height-to-length", 0.385, 0.45, "a boxy silhouette");
         add(bands, "screen-angle", 44, 70, "an upright windscreen");
         add(bands, "approach-angle", 30, 50, "generous approach and departure angles");
-        add(bands, "departure-angle", 31, 48, "generous approach and departure angles");
+        add(bands, "departure-angle", 30, 48, "generous approach and departure angles");
     }
 
     private static void add(List<PracticeBand> bands, String measure, double lower, double upper, String reason) {

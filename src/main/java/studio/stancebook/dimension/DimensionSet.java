@@ -49,6 +49,12 @@ public record DimensionSet(
      */
     public static final double DESIGNATION_UNCERTAINTY_SHARE = 0.013 / Math.sqrt(3);
 
+    /**
+     * Standard uncertainty of the deflection of a tyre whose loaded radius is not known: it lies anywhere from 0 to 5 % of
+     * the free radius, and 0 is taken (JCGM 100, F.2.4.5). Studio decision 0086.
+     */
+    private static final double DEFLECTION_UNCERTAINTY = 0.05 / Math.sqrt(3);
+
     /** Standard uncertainty of a length of an unscaled sketch by its wheelbase: studio decision 0084. */
     private static final double SKETCH_UNCERTAINTY_BY_WHEELBASE = 0.005;
 
@@ -171,6 +177,9 @@ public record DimensionSet(
      * 0.5 % of the wheelbase for a length of an unscaled sketch, else the default of its origin.
      */
     public double standardUncertainty(Variable variable) {
+        if (variable == Variable.TYRE_DEFLECTION) {
+            return DEFLECTION_UNCERTAINTY;
+        }
         for (Axle axle : Axle.values()) {
             if (isDiameterOf(variable, axle) && tyres.containsKey(axle)) {
                 return designationUncertainty(axle);

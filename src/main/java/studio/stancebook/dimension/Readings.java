@@ -124,7 +124,12 @@ public final class Readings {
     }
 
     private @Nullable Estimate centreHeight(Axle axle, @Nullable Estimate diameter) {
-        return firstOf(recorded(axle.loadedRadius()), diameter == null ? null : diameter.times(0.5));
+        return firstOf(recorded(axle.loadedRadius()), diameter == null ? null : unloaded(diameter.times(0.5)));
+    }
+
+    /** The free radius stands in for the loaded one, which is smaller by the deflection of the tyre. */
+    private static Estimate unloaded(Estimate freeRadius) {
+        return freeRadius.combine(freeRadius.value(), 1, Estimate.of(Variable.TYRE_DEFLECTION, 0), -freeRadius.value());
     }
 
     private void heights() {

@@ -110,15 +110,22 @@ public final class Measure {
         if (!Double.isFinite(estimate.value()) || !Double.isFinite(uncertainty)) {
             return NotMeasurable.because(NotMeasurable.Why.DEGENERATE);
         }
-        return new Measured(estimate, uncertainty, withTyreNote(result.notes(), subject));
+        return new Measured(estimate, uncertainty, withTyreNotes(result.notes(), subject));
     }
 
-    private Set<Note> withTyreNote(Set<Note> notes, Subject subject) {
-        if (!subject.nominalTyres() || needs.stream().noneMatch(Need::ofTyre)) {
+    private Set<Note> withTyreNotes(Set<Note> notes, Subject subject) {
+        boolean nominal = subject.nominalTyres() && needs.stream().anyMatch(Need::ofTyre);
+        boolean unloaded = needs.stream().anyMatch(need -> need.onUnloadedTyre(subject.set()));
+        if (!nominal && !unloaded) {
             return notes;
         }
         Set<Note> all = new HashSet<>(notes);
-        all.add(Note.NOMINAL_DIAMETER);
+        if (nominal) {
+            all.add(Note.NOMINAL_DIAMETER);
+        }
+        if (unloaded) {
+            all.add(Note.UNLOADED_TYRE);
+        }
         return all;
     }
 

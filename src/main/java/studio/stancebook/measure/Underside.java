@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Estimate;
@@ -74,7 +73,7 @@ final class Underside {
         if (typed.isPresent() && (computed.isEmpty() || reach == Reach.SHORT)) {
             return typedResult(which, typed.getAsDouble());
         }
-        return computed.map(angle -> Formula.Result.of(angle, underside.notes(subject.set(), reach)))
+        return computed.map(angle -> Formula.Result.of(angle, underside.notes(subject.set(), which, reach)))
                 .orElseGet(() -> Formula.Result.none(underside.inPart(which)));
     }
 
@@ -82,8 +81,8 @@ final class Underside {
         return Formula.Result.of(typed(which.typed(), deg), Set.of(Note.TYPED));
     }
 
-    private Set<Note> notes(DimensionSet set, Reach reach) {
-        Set<Note> notes = new HashSet<>(tyreNotes(set));
+    private Set<Note> notes(DimensionSet set, UnderbodyAngle which, Reach reach) {
+        Set<Note> notes = new HashSet<>(tyreNotes(set, which));
         if (reach == Reach.SHORT) {
             notes.add(inPart());
         }
@@ -151,12 +150,10 @@ final class Underside {
         return input.minus(Estimate.constant(input.value())).times(partial);
     }
 
-    private static Set<Note> tyreNotes(DimensionSet set) {
-        for (Axle axle : Axle.values()) {
-            if (set.scalar(axle.loadedRadius()).isEmpty()) {
-                return Set.of(Note.UNLOADED_TYRE);
-            }
-        }
-        return Set.of();
+    private static Set<Note> tyreNotes(DimensionSet set, UnderbodyAngle which) {
+        return which.axles().stream()
+                        .allMatch(axle -> set.scalar(axle.loadedRadius()).isPresent())
+                ? Set.of()
+                : Set.of(Note.UNLOADED_TYRE);
     }
 }
