@@ -401,7 +401,8 @@ final class Measures {
                         AREAS,
                         RATIO,
                         3,
-                        "Area of the outline over length times height; near 1 is a box.",
+                        "Area under the upper silhouette, dropped from nose and tail to the ground line under the wheelbase and closed"
+                                + " along it, over length times height; near 1 is a box.",
                         "boxier"),
                 List.of(Need.of(Polyline.OUTLINE), Need.of(OVERALL_LENGTH), Need.of(OVERALL_HEIGHT)),
                 SideAreas::profileFill);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +19,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.geometry.Point;
 import studio.stancebook.tyre.TyreDesignation;
 
 /** Hand cases worked from the definitions on the round numbers of {@link Sketches}; D = 710 mm there. */
@@ -91,12 +94,43 @@ class MeasuresTest {
     void compareAreas() {
         DimensionSet set = Sketches.complete();
         double[] body = {
-            -900, 480, -880, 800, 500, 1100, 1100, 1700, 1500, 1750, 3300, 1650, 3600, 1150, 3800, 900, 3800, 520, 3400,
-            350, 2800, 250, 1400, 210, 0, 240, -600, 300
+            -900, 480, -880, 800, 500, 1100, 1100, 1700, 1500, 1750, 3300, 1650, 3600, 1150, 3800, 900, 3800, 0, -900, 0
         };
 
         assertEquals(shoelace(body) / (4700.0 * 1750), value("profile-fill", set), 1e-12);
         assertTrue(value("glass-area-share", set) > 0.1 && value("glass-area-share", set) < 0.3);
+    }
+
+    /** One side view, its outline recorded open, closed along the underbody, drawn rearward first, and without an underbody. */
+    @Test
+    void fillTheSameShareHoweverTheOutlineIsRecorded() {
+        DimensionSet open = Sketches.complete();
+        List<Point> outline = open.points(Polyline.OUTLINE);
+        List<Point> backwards = new ArrayList<>(outline);
+        Collections.reverse(backwards);
+        List<Point> underneath = new ArrayList<>(open.points(Polyline.UNDERBODY));
+        Collections.reverse(underneath);
+        List<Point> closed = new ArrayList<>(outline);
+        closed.addAll(underneath);
+        double expected = value("profile-fill", open);
+
+        assertEquals(
+                expected,
+                value("profile-fill", open.toBuilder().without("underbody").build()),
+                1e-12);
+        assertEquals(
+                expected,
+                value(
+                        "profile-fill",
+                        open.toBuilder().set(Polyline.OUTLINE, backwards).build()),
+                1e-12);
+        assertEquals(outline.get(0), closed.get(closed.size() - 1));
+        assertEquals(
+                expected,
+                value(
+                        "profile-fill",
+                        open.toBuilder().set(Polyline.OUTLINE, closed).build()),
+                1e-12);
     }
 
     private static double shoelace(double[] ring) {
@@ -114,12 +148,7 @@ class MeasuresTest {
                 .set(Dimension.WHEELBASE, 2800)
                 .set(Dimension.OVERALL_LENGTH, 4000)
                 .set(Dimension.OVERALL_HEIGHT, 1500)
-                .set(
-                        Polyline.OUTLINE,
-                        List.of(
-                                new studio.stancebook.geometry.Point(-600, 1500),
-                                new studio.stancebook.geometry.Point(3400, 1500),
-                                new studio.stancebook.geometry.Point(3400, 0)))
+                .set(Polyline.OUTLINE, List.of(new Point(-600, 1500), new Point(3400, 1500), new Point(3400, 0)))
                 .build();
 
         // A triangle on the ground closed along it: the outline drops to the ground at both ends, so it is the box.
