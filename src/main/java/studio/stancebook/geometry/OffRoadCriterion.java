@@ -8,17 +8,18 @@ import java.util.OptionalDouble;
  * One criterion of an off-road definition: each of its quantities is at least a given value. Values are compared as they
  * are, not rounded, since neither text says to round.
  *
+ * @param key its name in JSON
  * @param quantities one quantity, or several that count as one criterion; all of one unit
  * @param least what each must reach, in the unit of the quantities
  */
-public record OffRoadCriterion(List<OffRoadQuantity> quantities, double least) {
+public record OffRoadCriterion(String key, List<OffRoadQuantity> quantities, double least) {
 
     public OffRoadCriterion {
         quantities = List.copyOf(quantities);
     }
 
     static OffRoadCriterion of(OffRoadQuantity quantity, double least) {
-        return new OffRoadCriterion(List.of(quantity), least);
+        return new OffRoadCriterion(quantity.key(), List.of(quantity), least);
     }
 
     /** {@code deg} or {@code mm}. */
