@@ -167,12 +167,16 @@ public final class Readings {
         put(BACKLIGHT_BASE_X, x(Landmark.BACKLIGHT_BASE));
         put(BACKLIGHT_BASE_Z, z(Landmark.BACKLIGHT_BASE));
         put(TAIL_EDGE_Z, z(Landmark.TAIL_EDGE));
+        put(TAIL_EDGE_X, x(Landmark.TAIL_EDGE));
         put(BELT_FRONT_X, x(Landmark.BELT_FRONT));
         put(BELT_FRONT_Z, z(Landmark.BELT_FRONT));
         put(BELT_REAR_X, x(Landmark.BELT_REAR));
         put(BELT_REAR_Z, z(Landmark.BELT_REAR));
         put(ARCH_FRONT_TOP_Z, z(Landmark.ARCH_FRONT_TOP));
         put(ARCH_REAR_TOP_Z, z(Landmark.ARCH_REAR_TOP));
+        put(ARCH_FRONT_TOP_X, x(Landmark.ARCH_FRONT_TOP));
+        put(ARCH_REAR_TOP_X, x(Landmark.ARCH_REAR_TOP));
+        put(H_POINT_X, x(Landmark.H_POINT));
         put(FRONT_DOOR_CUT_X, x(Landmark.FRONT_DOOR_CUT));
         put(REAR_DOOR_CUT_X, x(Landmark.REAR_DOOR_CUT));
     }

@@ -15,8 +15,13 @@ public final class MeasureRegistry {
     private static final MeasureRegistry BUILT_IN = new MeasureRegistry(Measures.builtIn());
 
     /** Measures that say the same as another in other words: L101 / D + 1, and 1 - 2 x the sidewall's share. */
-    private static final Map<String, String> REPEATS =
-            Map.of("wheels-spanned", "wheelbase-in-wheels", "rim-share", "sidewall-share");
+    private static final Map<String, String> REPEATS = Map.of(
+            "wheels-spanned",
+            "wheelbase-in-wheels",
+            "rim-share",
+            "sidewall-share",
+            "rear-rim-share",
+            "rear-sidewall-share");
 
     private final Map<String, Measure> byKey = new LinkedHashMap<>();
 
