@@ -3,6 +3,7 @@ package studio.stancebook.band;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import studio.stancebook.measure.MeasureRegistry;
 
 /**
  * Every measure of a side view held against the bands of a segment.
@@ -21,7 +22,7 @@ public record Assessment(List<Finding> findings) {
                 .findFirst();
     }
 
-    /** How many measures were held against a band. */
+    /** How many measures were held against a band; two that repeat each other count once, here and in the other counts. */
     public int judged() {
         return count(Verdict.Kind::judged);
     }
@@ -30,11 +31,16 @@ public record Assessment(List<Finding> findings) {
         return count(Verdict.Kind::outside);
     }
 
+    /** Too close to call, and not outside by the measure that repeats it. */
     public int tooClose() {
-        return count(kind -> kind == Verdict.Kind.TOO_CLOSE);
+        return count(kind -> kind == Verdict.Kind.TOO_CLOSE || kind.outside()) - outside();
     }
 
     private int count(Predicate<Verdict.Kind> which) {
-        return (int) findings.stream().map(Finding::kind).filter(which).count();
+        return (int) findings.stream()
+                .filter(finding -> which.test(finding.kind()))
+                .map(finding -> MeasureRegistry.countedAs(finding.measure()))
+                .distinct()
+                .count();
     }
 }

@@ -9,7 +9,7 @@ import studio.stancebook.quantity.Interval;
 /**
  * How the trade lays out a saloon, a crossover and an off-road SUV, as bands to start from: common practice, no source.
  * The words are the trade's, the figures around them ours: wide enough that a car right in the middle is judged inside
- * although the diameter of its tyre is only known to 1.3 %, and apart enough that the textbook car of one type is
+ * although the diameter of its tyre is only known by its designation, and apart enough that the textbook car of one type is
  * outside the bands of the others. A studio replaces them by what its own benchmarks say.
  */
 public final class PracticeBands {
@@ -62,7 +62,7 @@ public final class PracticeBands {
         add(bands, "rim-share", 0.566, 0.63, "a slightly larger tyre");
         add(bands, "height-to-length", 0.325, 0.38, "sleeker than an off-road SUV");
         add(bands, "screen-angle", 32, 42, "a windscreen sleeker than that of an off-road SUV");
-        add(bands, "approach-angle", 19, 28, "clearly larger approach and departure angles than a saloon");
+        add(bands, "approach-angle", 18, 28, "clearly larger approach and departure angles than a saloon");
         add(bands, "departure-angle", 19, 30, "clearly larger approach and departure angles than a saloon");
     }
 
@@ -86,7 +86,7 @@ public final class PracticeBands {
         add(bands, "height-to-length", 0.385, 0.45, "a boxy silhouette");
         add(bands, "screen-angle", 44, 70, "an upright windscreen");
         add(bands, "approach-angle", 30, 50, "generous approach and departure angles");
-        add(bands, "departure-angle", 31, 48, "generous approach and departure angles");
+        add(bands, "departure-angle", 30, 48, "generous approach and departure angles");
     }
 
     private static void add(List<PracticeBand> bands, String measure, double lower, double upper, String reason) {

@@ -2,11 +2,16 @@ package studio.stancebook.demo;
 
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
+import studio.stancebook.band.PracticeBand;
+import studio.stancebook.band.PracticeBands;
+import studio.stancebook.band.VehicleType;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.statistics.BandMethod;
@@ -17,10 +22,24 @@ import studio.stancebook.statistics.QuantileType;
 @Profile("demo")
 class DemoBands {
 
-    private static final String TRADE = "Common practice of the trade, no source.";
     private static final String CLASS = "What is usual in the class.";
 
+    /** What the trade speaks of when it lays a car out; the rest is judged by the class. */
+    private static final Set<String> BY_RULE = Set.of(
+            "wheelbase-in-wheels",
+            "wheels-spanned",
+            "height-in-wheels",
+            "rocker-offset-in-wheels",
+            "screen-aim-in-wheels",
+            "sidewall-share",
+            "rim-share",
+            "approach-angle",
+            "departure-angle");
+
     private static final BandMethod MIDDLE = new BandMethod.Percentile(0.05, 0.95, QuantileType.TYPE_7);
+
+    private static final Map<String, VehicleType> TYPES = Map.of(
+            "saloon", VehicleType.SALOON, "crossover", VehicleType.CROSSOVER, "off-road-suv", VehicleType.OFF_ROAD);
 
     private static final Map<String, BandMethod> METHODS = Map.of(
             "off-road-suv",
@@ -47,29 +66,26 @@ class DemoBands {
     }
 
     void set(List<String> segments, String by) {
-        List<String[]> rules = TableFile.rows("rules.txt");
         for (String segment : segments) {
+            Map<String, PracticeBand> rules = rules(segment);
             for (Measure measure : measures.current().all()) {
-                BandMethod rule = rule(rules, segment, measure.key());
-                BandMethod method = rule == null ? METHODS.getOrDefault(segment, MIDDLE) : rule;
-                BandSetting setting = BandSetting.of(method);
+                PracticeBand rule = rules.get(measure.key());
+                BandSetting setting =
+                        rule == null ? BandSetting.of(METHODS.getOrDefault(segment, MIDDLE)) : rule.setting();
                 if (bands.trial(segment, measure.key(), setting).possible()) {
-                    bands.set(segment, measure.key(), setting, rule == null ? CLASS : TRADE, null, by);
+                    bands.set(segment, measure.key(), setting, rule == null ? CLASS : rule.reason(), null, by);
                 }
             }
         }
     }
 
-    private static @Nullable BandMethod rule(List<String[]> rules, String segment, String measure) {
-        for (String[] row : rules) {
-            if (row[0].equals(segment) && row[1].equals(measure)) {
-                return BandMethod.Rule.of(limit(row[2]), limit(row[3]), TRADE);
-            }
-        }
-        return null;
-    }
-
-    private static @Nullable Double limit(String text) {
-        return text.equals("-") ? null : Double.valueOf(text);
+    /** The ready-made bands of the trade for a segment that has some, by measure. */
+    private static Map<String, PracticeBand> rules(String segment) {
+        VehicleType type = TYPES.get(segment);
+        return type == null
+                ? Map.of()
+                : PracticeBands.of(type).stream()
+                        .filter(band -> BY_RULE.contains(band.measure()))
+                        .collect(Collectors.toMap(PracticeBand::measure, Function.identity()));
     }
 }

@@ -43,10 +43,17 @@ class DemoProposals {
         revised(lead);
     }
 
-    /** The typical vehicle of a class, every value measured on the surface plate, the tyres to 3 mm. */
+    /**
+     * The typical vehicle of a class as a full-size model: every value measured on the surface plate, the tyres to 3 mm and
+     * standing on their free radius, since they do not give.
+     */
     static DimensionSet typical(String segment) {
         DimensionSet set = InventedCatalogue.typical(segment);
         DimensionSetBuilder measured = set.toBuilder();
+        for (Axle axle : Axle.values()) {
+            measured.set(axle.loadedRadius(), set.tyreDiameter(axle).orElseThrow() / 2)
+                    .origin(axle.loadedRadius().key(), Origin.MEASURED);
+        }
         set.valueKeys().forEach(key -> measured.origin(key, Origin.MEASURED));
         return measured.uncertainty("frontTyre", 3).uncertainty("rearTyre", 3).build();
     }
@@ -103,8 +110,8 @@ class DemoProposals {
 
     private void outside(SignedIn who) {
         DimensionSet set = typical(SUV)
-                .moved(Variable.z(Landmark.ROCKER_FRONT), 62)
-                .moved(Variable.z(Landmark.ROCKER_REAR), 62)
+                .moved(Variable.z(Landmark.ROCKER_FRONT), 110)
+                .moved(Variable.z(Landmark.ROCKER_REAR), 110)
                 .moved(Variable.x(Landmark.COWL), -150)
                 .moved(Variable.x(Landmark.SCREEN_TOP), -70);
         DimensionSet drawn = set.toBuilder()

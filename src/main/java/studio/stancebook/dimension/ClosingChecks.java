@@ -2,24 +2,30 @@ package studio.stancebook.dimension;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Disagreement.Amounts;
 
 /**
  * Compares what was recorded twice. Two values disagree when they differ by more than twice their joint standard
- * uncertainty, at least 2 mm or 0.5 degrees (the latter: studio decision 0005).
+ * uncertainty, at least 2 mm, a thousandth of the wheelbase of a sketch without dimensions, or 0.5 degrees (studio decisions
+ * 0005 and 0084).
  */
 public final class ClosingChecks {
 
     private static final double FLOOR_MM = 2;
+    private static final double FLOOR_OF_SKETCH_BY_WHEELBASE = 0.001;
     private static final double FLOOR_DEG = 0.5;
     private static final double COVERAGE = 2;
 
     private final DimensionSet set;
+    private final Readings readings;
     private final List<Disagreement> found = new ArrayList<>();
 
     private ClosingChecks(DimensionSet set) {
         this.set = set;
+        this.readings = new Readings(set);
     }
 
     /** What does not close, within the set alone; angles against the underbody are compared where they are computed. */
@@ -27,25 +33,44 @@ public final class ClosingChecks {
         ClosingChecks checks = new ClosingChecks(set);
         checks.lengths();
         checks.landmarks();
-        checks.tyres();
+        checks.clearance();
+        for (Axle axle : Axle.values()) {
+            checks.found.addAll(TyreChecks.of(set, axle));
+        }
         checks.slopes();
+        checks.found.addAll(OutlineChecks.of(set, checks.readings));
+        checks.found.addAll(LandmarkOrder.of(set));
         return List.copyOf(checks.found);
     }
 
     /**
-     * Whether a typed value and a computed one disagree.
+     * What a value that is recorded is not confirmed by; empty where it is.
      *
-     * @param typed the typed value and its standard uncertainty
-     * @param computed the computed value and its standard uncertainty
+     * @param keys the JSON names of the values involved, the recorded one first
+     * @param label of the recorded value
      */
-    public static boolean disagree(Estimate typed, Estimate computed, DimensionSet set, Unit unit) {
-        return Math.abs(typed.value() - computed.value()) > allowed(typed.minus(computed), set, unit);
+    public static Optional<Disagreement> compared(
+            DimensionSet set, List<String> keys, String label, Estimate recorded, Estimate derived, Unit unit) {
+        double allowed = allowed(recorded.minus(derived), set, unit);
+        return Math.abs(recorded.value() - derived.value()) <= allowed
+                ? Optional.empty()
+                : Optional.of(Disagreement.notClosing(
+                        keys, label, recorded.value(), derived.value(), allowed, Amounts.of(unit, set.scale())));
     }
 
     /** How far apart the two sides of {@code difference} may be. */
-    public static double allowed(Estimate difference, DimensionSet set, Unit unit) {
-        double floor = unit == Unit.DEG ? FLOOR_DEG : FLOOR_MM;
-        return Math.max(floor, COVERAGE * difference.uncertainty(set::standardUncertainty));
+    private static double allowed(Estimate difference, DimensionSet set, Unit unit) {
+        return allowed(difference.uncertainty(set::standardUncertainty), set, unit);
+    }
+
+    static double allowed(double jointUncertainty, DimensionSet set, Unit unit) {
+        return Math.max(unit == Unit.DEG ? FLOOR_DEG : floorOfLengths(set), COVERAGE * jointUncertainty);
+    }
+
+    private static double floorOfLengths(DimensionSet set) {
+        return set.scale() == Scale.UNSCALED
+                ? FLOOR_OF_SKETCH_BY_WHEELBASE * set.scalar(Dimension.WHEELBASE).orElseThrow()
+                : FLOOR_MM;
     }
 
     private void lengths() {
@@ -81,6 +106,27 @@ public final class ClosingChecks {
         }
     }
 
+    /**
+     * H156 against the lowest point of the underbody. One that is recorded in part gives what the clearance is at most, so a
+     * smaller recorded clearance agrees with it.
+     */
+    private void clearance() {
+        Estimate typed = scalar(Dimension.GROUND_CLEARANCE);
+        Estimate derived = Readings.lowestOfUnderbody(set);
+        if (typed != null && derived != null && (typed.value() > derived.value() || wholeUnderbody())) {
+            compare(
+                    Dimension.GROUND_CLEARANCE.label(),
+                    typed,
+                    derived,
+                    Unit.MM,
+                    List.of(Dimension.GROUND_CLEARANCE.key(), Polyline.UNDERBODY.key()));
+        }
+    }
+
+    private boolean wholeUnderbody() {
+        return UnderbodyExtent.of(readings).wholeVehicle();
+    }
+
     private void against(Dimension dimension, Landmark landmark, @Nullable Estimate derived) {
         Estimate typed = scalar(dimension);
         if (typed != null && derived != null) {
@@ -88,38 +134,12 @@ public final class ClosingChecks {
         }
     }
 
-    private void tyres() {
-        for (Axle axle : Axle.values()) {
-            OptionalDouble typed = set.scalar(axle.tyreDiameter());
-            if (typed.isPresent() && set.tyre(axle).isPresent()) {
-                double rule = set.tyreDiameter(axle).orElseThrow();
-                tyre(axle, typed.getAsDouble(), rule);
-            }
-        }
-    }
-
-    private void tyre(Axle axle, double typed, double rule) {
-        double share = DimensionSet.DESIGNATION_UNCERTAINTY_SHARE * rule;
-        double own = set.originOf(axle.tyreDiameter().key()).defaultUncertainty(Unit.MM);
-        double allowed = Math.max(FLOOR_MM, COVERAGE * Math.hypot(share, own));
-        if (Math.abs(typed - rule) > allowed) {
-            found.add(new Disagreement(
-                    List.of(axle.tyreDiameter().key(), axle.tyreKey()),
-                    axle.tyreDiameter().label(),
-                    typed,
-                    rule,
-                    allowed,
-                    Unit.MM));
-        }
-    }
-
     private void slopes() {
-        Readings readings = new Readings(set);
-        slope(readings, Dimension.SCREEN_ANGLE, Reading.SCREEN_ANGLE, List.of("cowl", "screenTop"));
-        slope(readings, Dimension.BACKLIGHT_ANGLE, Reading.BACKLIGHT_ANGLE, List.of("backlightTop", "backlightBase"));
+        slope(Dimension.SCREEN_ANGLE, Reading.SCREEN_ANGLE, List.of("cowl", "screenTop"));
+        slope(Dimension.BACKLIGHT_ANGLE, Reading.BACKLIGHT_ANGLE, List.of("backlightTop", "backlightBase"));
     }
 
-    private void slope(Readings readings, Dimension dimension, Reading reading, List<String> landmarks) {
+    private void slope(Dimension dimension, Reading reading, List<String> landmarks) {
         Estimate typed = scalar(dimension);
         if (typed != null) {
             List<String> keys = new ArrayList<>(List.of(dimension.key()));
@@ -129,10 +149,7 @@ public final class ClosingChecks {
     }
 
     private void compare(String label, Estimate recorded, Estimate derived, Unit unit, List<String> keys) {
-        if (disagree(recorded, derived, set, unit)) {
-            double allowed = allowed(recorded.minus(derived), set, unit);
-            found.add(new Disagreement(keys, label, recorded.value(), derived.value(), allowed, unit));
-        }
+        compared(set, keys, label, recorded, derived, unit).ifPresent(found::add);
     }
 
     private @Nullable Estimate scalar(Dimension dimension) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Refusal;
+import studio.stancebook.quantity.NumberReading;
 import studio.stancebook.tyre.TyreDesignation;
 
 /** Reads the tree of {@link DimensionJson}, telling of every problem. */
@@ -106,7 +107,8 @@ final class DimensionReader {
         if (value instanceof Number number && Double.isFinite(number.doubleValue())) {
             return Optional.of(number.doubleValue());
         }
-        refuse(key, "A number is needed, not " + shown(value) + ".");
+        NumberReading typed = value instanceof String text ? NumberReading.of(text) : NumberReading.none();
+        refuse(key, "A number is needed, not " + shown(value) + "." + (typed.ambiguous() ? " " + typed.fault() : ""));
         return Optional.empty();
     }
 

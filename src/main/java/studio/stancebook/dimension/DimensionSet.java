@@ -43,8 +43,20 @@ public record DimensionSet(
         Map<String, Origin> origins,
         Map<String, Recorded> recorded) {
 
-    /** Standard uncertainty of an overall diameter taken from a designation, as a share of it. */
-    public static final double DESIGNATION_UNCERTAINTY_SHARE = 0.013;
+    /**
+     * Standard uncertainty of an overall diameter taken from a designation, as a share of it: real tyres lie within 1.3 % of
+     * the rule, taken as a rectangular distribution (JCGM 100, 4.3.7). Studio decision 0085.
+     */
+    public static final double DESIGNATION_UNCERTAINTY_SHARE = 0.013 / Math.sqrt(3);
+
+    /**
+     * Standard uncertainty of the deflection of a tyre whose loaded radius is not known: it lies anywhere from 0 to 5 % of
+     * the free radius, and 0 is taken (JCGM 100, F.2.4.5). Studio decision 0086.
+     */
+    private static final double DEFLECTION_UNCERTAINTY = 0.05 / Math.sqrt(3);
+
+    /** Standard uncertainty of a length of an unscaled sketch by its wheelbase: studio decision 0084. */
+    private static final double SKETCH_UNCERTAINTY_BY_WHEELBASE = 0.005;
 
     /** @throws IllegalArgumentException if there is no wheelbase or a number is not finite */
     public DimensionSet {
@@ -125,7 +137,7 @@ public record DimensionSet(
         TyreDesignation front = tyres.get(Axle.FRONT);
         TyreDesignation rear = tyres.get(Axle.REAR);
         if (front != null || rear != null) {
-            return front != null && front.equals(rear);
+            return front != null && rear != null && front.size().equals(rear.size());
         }
         Double diameter = scalars.get(Dimension.FRONT_TYRE_DIAMETER);
         return diameter != null && diameter.equals(scalars.get(Dimension.REAR_TYRE_DIAMETER));
@@ -161,29 +173,38 @@ public record DimensionSet(
     }
 
     /**
-     * The standard uncertainty of a variable in its unit: as given, else 1.3 % of a diameter from a designation, else the
-     * default of its origin; none is assumed for lengths of an unscaled sketch.
+     * The standard uncertainty of a variable in its unit: as given, else 0.75 % of a diameter from a designation, else
+     * 0.5 % of the wheelbase for a length of an unscaled sketch, else the default of its origin.
      */
     public double standardUncertainty(Variable variable) {
+        if (variable == Variable.TYRE_DEFLECTION) {
+            return DEFLECTION_UNCERTAINTY;
+        }
         for (Axle axle : Axle.values()) {
             if (isDiameterOf(variable, axle) && tyres.containsKey(axle)) {
                 return designationUncertainty(axle);
             }
         }
         String key = variable == Variable.TYRE_DIAMETER ? Dimension.FRONT_TYRE_DIAMETER.key() : variable.valueKey();
+        return uncertaintyOf(key, variable.unit());
+    }
+
+    /** The standard uncertainty of the value of a JSON name as recorded, in its unit. */
+    double uncertaintyOf(String key, Unit unit) {
         Double given = uncertainties.get(key);
         if (given != null) {
             return given;
         }
-        boolean sketchLength = scale == Scale.UNSCALED && variable.unit() == Unit.MM;
-        return sketchLength ? 0 : originOf(key).defaultUncertainty(variable.unit());
+        return scale == Scale.UNSCALED && unit == Unit.MM
+                ? SKETCH_UNCERTAINTY_BY_WHEELBASE * scalar(Dimension.WHEELBASE).orElseThrow()
+                : originOf(key).defaultUncertainty(unit);
     }
 
     private static boolean isDiameterOf(Variable variable, Axle axle) {
         return variable == Variable.TYRE_DIAMETER || variable == Variable.of(axle.tyreDiameter());
     }
 
-    private double designationUncertainty(Axle axle) {
+    double designationUncertainty(Axle axle) {
         Double given = uncertainties.get(axle.tyreKey());
         return given != null
                 ? given

@@ -4,36 +4,69 @@ import java.util.List;
 import studio.stancebook.quantity.NumberText;
 
 /**
- * A value that was recorded twice and does not agree with itself.
+ * Values of one set that contradict each other: one that was recorded twice, or an impossible order.
  *
  * @param keys the JSON names of all values involved, the one that is compared first
- * @param label what is compared, in words
- * @param recorded the recorded value
- * @param derived what the other values give
- * @param allowed how far apart the two may be: twice their joint standard uncertainty, at least the floor
- * @param unit of the three
+ * @param gap by how much it does not close: recorded less what the other values give
+ * @param message a sentence with the values, the gap and what is allowed
  */
-public record Disagreement(
-        List<String> keys, String label, double recorded, double derived, double allowed, Unit unit) {
+public record Disagreement(List<String> keys, double gap, String message) {
 
     public Disagreement {
         keys = List.copyOf(keys);
     }
 
-    /** By how much it does not close: recorded less derived. */
-    public double gap() {
-        return recorded - derived;
+    /**
+     * A value that the other values do not confirm.
+     *
+     * @param label what is compared, in words
+     * @param allowed how far apart the two may be: twice their joint standard uncertainty, at least the floor
+     * @param amounts how values of its unit are written
+     */
+    static Disagreement notClosing(
+            List<String> keys, String label, double recorded, double derived, double allowed, Amounts amounts) {
+        double gap = recorded - derived;
+        return new Disagreement(
+                keys,
+                gap,
+                label + " is " + amounts.text(recorded) + ", but " + String.join(", ", keys.subList(1, keys.size()))
+                        + (keys.size() > 2 ? " give " : " gives ") + amounts.text(derived)
+                        + ": it does not close by " + amounts.text(Math.abs(gap)) + ", and " + amounts.text(allowed)
+                        + " is allowed.");
     }
 
-    /** A sentence with both values, the gap and what is allowed. */
-    public String message() {
-        String symbol = unit == Unit.DEG ? "°" : " " + unit.symbol();
-        return label + " is " + text(recorded) + symbol + ", but " + String.join(", ", keys.subList(1, keys.size()))
-                + (keys.size() > 2 ? " give " : " gives ") + text(derived) + symbol + ": it does not close by "
-                + text(Math.abs(gap())) + symbol + ", and " + text(allowed) + symbol + " is allowed.";
+    /**
+     * A value on the wrong side of a limit that the other values set.
+     *
+     * @param rule what must hold, with the limit's name, such as "must not be above the free radius"
+     */
+    static Disagreement beyond(
+            List<String> keys,
+            String label,
+            double recorded,
+            String rule,
+            double limit,
+            double allowed,
+            Amounts amounts) {
+        return new Disagreement(
+                keys,
+                recorded - limit,
+                label + " is " + amounts.text(recorded) + ": it " + rule + ", " + amounts.text(limit)
+                        + (allowed > 0 ? ", by more than " + amounts.text(allowed) : "") + ".");
     }
 
-    private static String text(double value) {
-        return NumberText.plain(value, 1);
+    /** How values of a unit are written: a sketch without dimensions has no unit of length, and small numbers. */
+    record Amounts(String symbol, int decimals) {
+
+        static Amounts of(Unit unit, Scale scale) {
+            if (unit == Unit.DEG) {
+                return new Amounts("°", 1);
+            }
+            return scale == Scale.UNSCALED ? new Amounts("", 3) : new Amounts(" " + unit.symbol(), 1);
+        }
+
+        String text(double value) {
+            return NumberText.plain(value, decimals) + symbol;
+        }
     }
 }

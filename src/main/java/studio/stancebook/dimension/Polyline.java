@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 public enum Polyline {
     /** Rigid parts seen from below, front to rear. */
     UNDERBODY("underbody", "Underbody", 2),
-    /** Upper silhouette, front to rear, closed along the underbody where there is one, else along the ground. */
+    /** Upper silhouette, front to rear; areas close it along the ground. */
     OUTLINE("outline", "Outline", 3),
     /** The side glass, closed. */
     DAYLIGHT_OPENING("daylightOpening", "Daylight opening", 3);

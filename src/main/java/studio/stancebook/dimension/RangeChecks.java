@@ -7,12 +7,12 @@ import studio.stancebook.problem.FieldError;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
 
-/** Refuses values that no side view has; a typing error is the usual cause. Ranges: studio decision 0004. */
+/** Refuses values that no side view has; a typing error is the usual cause. Ranges: studio decisions 0004 and 0082. */
 public final class RangeChecks {
 
-    /** Plausible x of any point of a side view, mm. */
+    /** Plausible x of a point of a polyline of a side view, mm. */
     public static final Interval X_MM = new Interval(-3000, 9000);
-    /** Plausible z of any point of a side view, mm. */
+    /** Plausible z of a point of a polyline of a side view, mm. */
     public static final Interval Z_MM = new Interval(-100, 4000);
 
     private RangeChecks() {}
@@ -28,8 +28,8 @@ public final class RangeChecks {
                 check(dimension.key(), value, dimension.range(), dimension.unit(), problems);
             }
         });
+        set.landmarks().forEach((landmark, point) -> checkLandmark(set, landmark, point, problems));
         if (!sketch) {
-            set.landmarks().forEach((landmark, point) -> checkPoint(landmark.key(), point, problems));
             set.polylines().forEach((polyline, points) -> checkPoints(polyline, points, problems));
         }
         set.uncertainties().forEach((key, value) -> checkUncertainty(key, value, problems));
@@ -51,6 +51,31 @@ public final class RangeChecks {
                     key,
                     (text(value) + " " + unit.symbol()).strip() + " is outside the plausible range " + accepted
                             + (unit.symbol().isEmpty() ? "." : " " + unit.symbol() + ".")));
+        }
+    }
+
+    private static void checkLandmark(DimensionSet set, Landmark landmark, Point point, List<FieldError> problems) {
+        checkCoordinate(set, landmark, "x", point.x(), landmark.xShares(), problems);
+        checkCoordinate(set, landmark, "z", point.z(), landmark.zShares(), problems);
+    }
+
+    private static void checkCoordinate(
+            DimensionSet set,
+            Landmark landmark,
+            String axis,
+            double value,
+            Interval shares,
+            List<FieldError> problems) {
+        double wheelbase = set.scalar(Dimension.WHEELBASE).orElseThrow();
+        double least = shares.lower() * wheelbase;
+        double most = shares.upper() * wheelbase;
+        if (!(least <= value && value <= most)) {
+            String unit = set.scale() == Scale.UNSCALED ? "" : " mm";
+            problems.add(new FieldError(
+                    landmark.key(),
+                    landmark.label() + ", " + axis + ": " + text(value) + unit + " is outside the plausible range "
+                            + text(least) + " to " + text(most) + unit + ", which is " + text(shares.lower()) + " to "
+                            + text(shares.upper()) + " of the wheelbase."));
         }
     }
 

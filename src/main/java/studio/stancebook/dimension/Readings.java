@@ -3,9 +3,11 @@ package studio.stancebook.dimension;
 import static studio.stancebook.dimension.Reading.*;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.geometry.Point;
 
 /**
  * The readings of one dimension set: recorded where recorded, derived where that can be done, absent otherwise. A
@@ -122,17 +124,32 @@ public final class Readings {
     }
 
     private @Nullable Estimate centreHeight(Axle axle, @Nullable Estimate diameter) {
-        return firstOf(recorded(axle.loadedRadius()), diameter == null ? null : diameter.times(0.5));
+        return firstOf(recorded(axle.loadedRadius()), diameter == null ? null : unloaded(diameter.times(0.5)));
+    }
+
+    /** The free radius stands in for the loaded one, which is smaller by the deflection of the tyre. */
+    private static Estimate unloaded(Estimate freeRadius) {
+        return freeRadius.combine(freeRadius.value(), 1, Estimate.of(Variable.TYRE_DEFLECTION, 0), -freeRadius.value());
     }
 
     private void heights() {
         put(OVERALL_HEIGHT, firstOf(recorded(Dimension.OVERALL_HEIGHT), z(Landmark.ROOF_APEX)));
-        put(GROUND_CLEARANCE, recorded(Dimension.GROUND_CLEARANCE));
+        put(GROUND_CLEARANCE, firstOf(recorded(Dimension.GROUND_CLEARANCE), lowestOfUnderbody(set)));
         put(CHAIR_HEIGHT, recorded(Dimension.CHAIR_HEIGHT));
         put(SEAT_HEIGHT, firstOf(recorded(Dimension.SEAT_HEIGHT), z(Landmark.H_POINT)));
         put(ROCKER_HEIGHT, firstOf(recorded(Dimension.ROCKER_HEIGHT), meanRocker()));
         put(COWL_X, firstOf(x(Landmark.COWL), recorded(Dimension.DASH_TO_AXLE)));
         put(COWL_Z, firstOf(z(Landmark.COWL), recorded(Dimension.COWL_HEIGHT)));
+    }
+
+    /** The lowest recorded point of the underbody, held at the ground; null when none is recorded. */
+    static @Nullable Estimate lowestOfUnderbody(DimensionSet set) {
+        List<Point> underbody = set.points(Polyline.UNDERBODY);
+        if (underbody.isEmpty()) {
+            return null;
+        }
+        double lowest = underbody.stream().mapToDouble(Point::z).min().orElseThrow();
+        return lowest <= 0 ? Estimate.constant(0) : Estimate.of(Variable.z(Polyline.UNDERBODY), lowest);
     }
 
     private @Nullable Estimate meanRocker() {
@@ -150,12 +167,16 @@ public final class Readings {
         put(BACKLIGHT_BASE_X, x(Landmark.BACKLIGHT_BASE));
         put(BACKLIGHT_BASE_Z, z(Landmark.BACKLIGHT_BASE));
         put(TAIL_EDGE_Z, z(Landmark.TAIL_EDGE));
+        put(TAIL_EDGE_X, x(Landmark.TAIL_EDGE));
         put(BELT_FRONT_X, x(Landmark.BELT_FRONT));
         put(BELT_FRONT_Z, z(Landmark.BELT_FRONT));
         put(BELT_REAR_X, x(Landmark.BELT_REAR));
         put(BELT_REAR_Z, z(Landmark.BELT_REAR));
         put(ARCH_FRONT_TOP_Z, z(Landmark.ARCH_FRONT_TOP));
         put(ARCH_REAR_TOP_Z, z(Landmark.ARCH_REAR_TOP));
+        put(ARCH_FRONT_TOP_X, x(Landmark.ARCH_FRONT_TOP));
+        put(ARCH_REAR_TOP_X, x(Landmark.ARCH_REAR_TOP));
+        put(H_POINT_X, x(Landmark.H_POINT));
         put(FRONT_DOOR_CUT_X, x(Landmark.FRONT_DOOR_CUT));
         put(REAR_DOOR_CUT_X, x(Landmark.REAR_DOOR_CUT));
     }

@@ -28,6 +28,13 @@ public final class Variable {
     public static final Variable GLASS_EDGE =
             add("daylightOpening.edge", "daylightOpening", "Edge of the side glass", Unit.MM);
 
+    /**
+     * By how much tyres give under the vehicle, as a share of their free radius: uncertainty only, no move. What is computed on
+     * an unloaded tyre takes it as 0.
+     */
+    public static final Variable TYRE_DEFLECTION =
+            add("tyreDeflection", "tyreDeflection", "Deflection of the tyres", Unit.COUNT);
+
     static {
         for (Dimension d : Dimension.values()) {
             SCALARS.put(d, add(d.key(), d.key(), d.label(), d.unit()));
@@ -132,7 +139,7 @@ public final class Variable {
 
     /** False for what only carries uncertainty. */
     public boolean movable() {
-        return this != GLASS_EDGE;
+        return this != GLASS_EDGE && this != TYRE_DEFLECTION;
     }
 
     @Override

@@ -9,7 +9,7 @@ import java.util.List;
  * criteria a side view meets. It is no certificate. What a side view cannot show is listed as not checked, and a licensed
  * body decides on a real vehicle.
  *
- * @param key {@code us-523-5} or {@code eu-m1g}
+ * @param key {@code us-49-cfr-523-5} or {@code eu-m1g}
  * @param source the text and its paragraph
  * @param criteria the criteria, in the order of the text
  * @param needed how many of them must be met
@@ -21,15 +21,17 @@ public record OffRoadCriteria(
     /** Message key of the caution that belongs beside every judgement. */
     public static final String CAUTION_KEY = "geometry.off-road.caution";
 
+    private static final String AXLE_CLEARANCES = "axle-clearances";
+
     private static final OffRoadCriteria UNITED_STATES = new OffRoadCriteria(
-            "us-523-5",
+            "us-49-cfr-523-5",
             "49 CFR 523.5(b)(2)",
             List.of(
                     OffRoadCriterion.of(APPROACH, 28),
                     OffRoadCriterion.of(RAMP, 14),
                     OffRoadCriterion.of(DEPARTURE, 20),
                     OffRoadCriterion.of(RUNNING_CLEARANCE, 200),
-                    new OffRoadCriterion(List.of(FRONT_AXLE_CLEARANCE, REAR_AXLE_CLEARANCE), 180)),
+                    new OffRoadCriterion(AXLE_CLEARANCES, List.of(FRONT_AXLE_CLEARANCE, REAR_AXLE_CLEARANCE), 180)),
             4,
             List.of("geometry.off-road.not-checked.us-drive", "geometry.off-road.not-checked.us-state"));
 
@@ -55,6 +57,11 @@ public record OffRoadCriteria(
         notCheckedKeys = List.copyOf(notCheckedKeys);
     }
 
+    /** The definitions that there are. */
+    public static List<OffRoadCriteria> all() {
+        return List.of(UNITED_STATES, EUROPEAN_UNION);
+    }
+
     /** Four of five: an automobile that can be driven off the highway, in the sense of the American text. */
     public static OffRoadCriteria unitedStates() {
         return UNITED_STATES;
@@ -73,7 +80,7 @@ public record OffRoadCriteria(
         return new OffRoadJudgement(
                 this,
                 criteria.stream()
-                        .map(criterion -> new OffRoadJudgement.Line(criterion, criterion.judge(dimensions)))
+                        .map(criterion -> OffRoadJudgement.Line.of(criterion, dimensions))
                         .toList());
     }
 }

@@ -1,6 +1,8 @@
 package studio.stancebook.geometry;
 
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +16,8 @@ import java.util.stream.Stream;
  * @param frontAxleClearanceMm clearance under the front axle, mm
  * @param rearAxleClearanceMm clearance under the rear axle, mm
  * @param clearanceBetweenAxlesMm lowest rigid point between the axles, mm above the ground
+ * @param reasons what must be said beside a value, or why there is none
+ * @param atMost the quantities that may be smaller than their value, which therefore can be missed but not met
  */
 public record OffRoadDimensions(
         OptionalDouble approachDeg,
@@ -22,10 +26,35 @@ public record OffRoadDimensions(
         OptionalDouble runningClearanceMm,
         OptionalDouble frontAxleClearanceMm,
         OptionalDouble rearAxleClearanceMm,
-        OptionalDouble clearanceBetweenAxlesMm) {
+        OptionalDouble clearanceBetweenAxlesMm,
+        Map<OffRoadQuantity, String> reasons,
+        Set<OffRoadQuantity> atMost) {
+
+    /** Values of which there is nothing more to say. */
+    public OffRoadDimensions(
+            OptionalDouble approachDeg,
+            OptionalDouble departureDeg,
+            OptionalDouble rampDeg,
+            OptionalDouble runningClearanceMm,
+            OptionalDouble frontAxleClearanceMm,
+            OptionalDouble rearAxleClearanceMm,
+            OptionalDouble clearanceBetweenAxlesMm) {
+        this(
+                approachDeg,
+                departureDeg,
+                rampDeg,
+                runningClearanceMm,
+                frontAxleClearanceMm,
+                rearAxleClearanceMm,
+                clearanceBetweenAxlesMm,
+                Map.of(),
+                Set.of());
+    }
 
     /** @throws IllegalArgumentException if a value is negative or NaN */
     public OffRoadDimensions {
+        reasons = Map.copyOf(reasons);
+        atMost = Set.copyOf(atMost);
         Stream.of(
                         approachDeg,
                         departureDeg,

@@ -1,6 +1,7 @@
 package studio.stancebook.geometry;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * How a side view stands to the geometric part of an off-road definition.
@@ -15,8 +16,24 @@ public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
      *
      * @param criterion what is asked
      * @param outcome met, missed or not measured
+     * @param value the least of what was measured, infinite where nothing limits it; empty where nothing was measured
+     * @param reasons what must be said beside it
      */
-    public record Line(OffRoadCriterion criterion, CriterionOutcome outcome) {}
+    public record Line(
+            OffRoadCriterion criterion, CriterionOutcome outcome, OptionalDouble value, List<String> reasons) {
+
+        public Line {
+            reasons = List.copyOf(reasons);
+        }
+
+        static Line of(OffRoadCriterion criterion, OffRoadDimensions dimensions) {
+            return new Line(
+                    criterion,
+                    criterion.judge(dimensions),
+                    criterion.lowest(dimensions),
+                    criterion.reasons(dimensions));
+        }
+    }
 
     /** What the count comes to. */
     public enum Verdict {

@@ -2,10 +2,10 @@ package studio.stancebook.geometry;
 
 /** What the off-road criteria of the regulations are about. */
 public enum OffRoadQuantity {
-    APPROACH("approach", "deg"),
-    DEPARTURE("departure", "deg"),
+    APPROACH("approach-angle", "deg"),
+    DEPARTURE("departure-angle", "deg"),
     /** Ramp angle, the breakover angle of the American text; the two definitions coincide in the side view. */
-    RAMP("ramp", "deg"),
+    RAMP("ramp-angle", "deg"),
     /** Lowest point of the vehicle without its unsprung parts. */
     RUNNING_CLEARANCE("running-clearance", "mm"),
     FRONT_AXLE_CLEARANCE("front-axle-clearance", "mm"),

@@ -9,7 +9,10 @@ import studio.stancebook.dimension.Estimate;
 interface Formula {
 
     /** What a formula gives: an estimate with notes, or nothing and why. */
-    record Result(@Nullable Estimate estimate, Set<Note> notes, NotMeasurable.@Nullable Why why) {
+    record Result(
+            @Nullable Estimate estimate,
+            Set<Note> notes,
+            @Nullable NotMeasurable none) {
 
         static Result of(Estimate estimate) {
             return new Result(estimate, Set.of(), null);
@@ -20,7 +23,11 @@ interface Formula {
         }
 
         static Result none(NotMeasurable.Why why) {
-            return new Result(null, Set.of(), why);
+            return none(NotMeasurable.because(why));
+        }
+
+        static Result none(NotMeasurable none) {
+            return new Result(null, Set.of(), none);
         }
     }
 

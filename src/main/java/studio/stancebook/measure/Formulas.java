@@ -32,6 +32,15 @@ final class Formulas {
                 s.get(COWL_Z).minus(drop).minus(s.get(FRONT_CENTRE_HEIGHT)).over(s.get(WHEEL_DIAMETER)));
     }
 
+    /** The mirror image of {@link #screenAim} at the rear wheel. */
+    static Formula.Result backlightAim(Subject s) {
+        Estimate rise = s.get(BACKLIGHT_TOP_Z).minus(s.get(BACKLIGHT_BASE_Z));
+        Estimate run = s.get(BACKLIGHT_TOP_X).minus(s.get(BACKLIGHT_BASE_X));
+        Estimate ahead = s.get(WHEELBASE).minus(s.get(BACKLIGHT_BASE_X));
+        Estimate height = s.get(BACKLIGHT_BASE_Z).plus(rise.over(run).times(ahead));
+        return Formula.Result.of(height.minus(s.get(REAR_CENTRE_HEIGHT)).over(s.get(WHEEL_DIAMETER)));
+    }
+
     static Formula.Result glassToBody(Subject s) {
         Estimate belt = s.get(BELT_AT_MID_WHEELBASE);
         Estimate glass = s.get(ROOF_AT_MID_WHEELBASE).minus(belt);

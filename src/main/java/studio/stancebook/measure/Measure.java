@@ -1,7 +1,7 @@
 package studio.stancebook.measure;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import studio.stancebook.dimension.Estimate;
@@ -78,7 +78,7 @@ public final class Measure {
         }
         List<String> missing = missing(subject);
         if (!missing.isEmpty()) {
-            return new NotMeasurable(NotMeasurable.Why.MISSING, missing);
+            return NotMeasurable.missing(missing);
         }
         return judged(computed(subject), subject);
     }
@@ -104,22 +104,28 @@ public final class Measure {
     private MeasureValue judged(Formula.Result result, Subject subject) {
         Estimate estimate = result.estimate();
         if (estimate == null) {
-            NotMeasurable.Why why = result.why();
-            return NotMeasurable.because(why == null ? NotMeasurable.Why.DEGENERATE : why);
+            return result.none() == null ? NotMeasurable.because(NotMeasurable.Why.DEGENERATE) : result.none();
         }
         double uncertainty = estimate.uncertainty(subject.set()::standardUncertainty);
         if (!Double.isFinite(estimate.value()) || !Double.isFinite(uncertainty)) {
             return NotMeasurable.because(NotMeasurable.Why.DEGENERATE);
         }
-        return new Measured(estimate, uncertainty, withTyreNote(result.notes(), subject));
+        return new Measured(estimate, uncertainty, withTyreNotes(result.notes(), subject));
     }
 
-    private Set<Note> withTyreNote(Set<Note> notes, Subject subject) {
-        if (!subject.nominalTyres() || needs.stream().noneMatch(Need::ofTyre)) {
+    private Set<Note> withTyreNotes(Set<Note> notes, Subject subject) {
+        boolean nominal = subject.nominalTyres() && needs.stream().anyMatch(Need::ofTyre);
+        boolean unloaded = needs.stream().anyMatch(need -> need.onUnloadedTyre(subject.set()));
+        if (!nominal && !unloaded) {
             return notes;
         }
-        Set<Note> all = EnumSet.of(Note.NOMINAL_DIAMETER);
-        all.addAll(notes);
+        Set<Note> all = new HashSet<>(notes);
+        if (nominal) {
+            all.add(Note.NOMINAL_DIAMETER);
+        }
+        if (unloaded) {
+            all.add(Note.UNLOADED_TYRE);
+        }
         return all;
     }
 

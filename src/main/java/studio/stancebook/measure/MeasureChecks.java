@@ -8,10 +8,14 @@ import studio.stancebook.dimension.ClosingChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Estimate;
+import studio.stancebook.dimension.UnderbodyExtent.Reach;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.DegenerateShape;
 
-/** Compares typed underbody angles with those that the recorded underbody gives. */
+/**
+ * Compares typed underbody angles with those that the recorded underbody gives. One that is recorded in part gives what an
+ * angle is at most, so a smaller typed angle agrees with it.
+ */
 public final class MeasureChecks {
 
     private MeasureChecks() {}
@@ -36,6 +40,8 @@ public final class MeasureChecks {
             if (typed.isPresent()) {
                 underside
                         .estimate(angle)
+                        .filter(computed ->
+                                typed.getAsDouble() > computed.value() || underside.reachFor(angle) != Reach.SHORT)
                         .flatMap(computed -> compared(set, angle, typed.getAsDouble(), computed))
                         .ifPresent(found::add);
             }
@@ -45,17 +51,12 @@ public final class MeasureChecks {
 
     private static Optional<Disagreement> compared(
             DimensionSet set, UnderbodyAngle angle, double typed, Estimate computed) {
-        Estimate recorded = Underside.typed(angle.typed(), typed);
-        if (!ClosingChecks.disagree(recorded, computed, set, Unit.DEG)) {
-            return Optional.empty();
-        }
-        double allowed = ClosingChecks.allowed(recorded.minus(computed), set, Unit.DEG);
-        return Optional.of(new Disagreement(
+        return ClosingChecks.compared(
+                set,
                 List.of(angle.typed().key(), "underbody"),
                 angle.typed().label(),
-                typed,
-                computed.value(),
-                allowed,
-                Unit.DEG));
+                Underside.typed(angle.typed(), typed),
+                computed,
+                Unit.DEG);
     }
 }

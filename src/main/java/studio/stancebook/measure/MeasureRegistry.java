@@ -14,6 +14,15 @@ public final class MeasureRegistry {
 
     private static final MeasureRegistry BUILT_IN = new MeasureRegistry(Measures.builtIn());
 
+    /** Measures that say the same as another in other words: L101 / D + 1, and 1 - 2 x the sidewall's share. */
+    private static final Map<String, String> REPEATS = Map.of(
+            "wheels-spanned",
+            "wheelbase-in-wheels",
+            "rim-share",
+            "sidewall-share",
+            "rear-rim-share",
+            "rear-sidewall-share");
+
     private final Map<String, Measure> byKey = new LinkedHashMap<>();
 
     private MeasureRegistry(List<Measure> measures) {
@@ -33,6 +42,14 @@ public final class MeasureRegistry {
         List<Measure> all = new ArrayList<>(Measures.builtIn());
         ratios.forEach(ratio -> all.add(ratio.measure()));
         return new MeasureRegistry(all);
+    }
+
+    /**
+     * The key under which a measure counts where measures are counted or combined: the one that it repeats, which is the same
+     * to a linear function, else its own. Studio decision 0088.
+     */
+    public static String countedAs(String key) {
+        return REPEATS.getOrDefault(key, key);
     }
 
     public List<Measure> all() {

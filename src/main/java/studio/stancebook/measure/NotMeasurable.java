@@ -7,13 +7,16 @@ import java.util.List;
  *
  * @param why the kind of reason
  * @param missing what would have to be recorded, in JSON names; empty when nothing would help
+ * @param recorded what is recorded of it, in words; empty when nothing is
  */
-public record NotMeasurable(Why why, List<String> missing) implements MeasureValue {
+public record NotMeasurable(Why why, List<String> missing, String recorded) implements MeasureValue {
 
     /** The kinds of reason. */
     public enum Why {
         /** Something is not recorded. */
         MISSING,
+        /** The underbody does not reach as far as is asked for. */
+        RECORDED_IN_PART,
         /** Nothing of the body limits the angle. */
         NOT_LIMITED,
         /** The sketch carries no dimension, so only ratios and angles exist. */
@@ -27,13 +30,18 @@ public record NotMeasurable(Why why, List<String> missing) implements MeasureVal
     }
 
     static NotMeasurable because(Why why) {
-        return new NotMeasurable(why, List.of());
+        return new NotMeasurable(why, List.of(), "");
+    }
+
+    static NotMeasurable missing(List<String> missing) {
+        return new NotMeasurable(Why.MISSING, missing, "");
     }
 
     /** The reason in words. */
     public String reason() {
         return switch (why) {
             case MISSING -> "needs " + String.join("; ", missing);
+            case RECORDED_IN_PART -> recorded + "; needs " + String.join("; ", missing);
             case NOT_LIMITED -> "not limited by the body";
             case UNSCALED -> "a sketch without dimensions has no areas or lengths";
             case DEGENERATE -> "the recorded values leave nothing to compare with";

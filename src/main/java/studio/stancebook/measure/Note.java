@@ -1,21 +1,33 @@
 package studio.stancebook.measure;
 
-/** What must be said beside a value. */
-public enum Note {
+import java.util.Comparator;
+
+/**
+ * What must be said beside a value.
+ *
+ * @param kind what it is about
+ * @param label the words
+ */
+public record Note(Kind kind, String label) implements Comparable<Note> {
+
     /** Typed from a specification sheet; there is no geometry to compute it from. */
-    TYPED("as typed, not computed from geometry"),
+    public static final Note TYPED = new Note(Kind.TYPED, "as typed, not computed from geometry");
     /** No loaded radius is recorded, so the free radius stands in. */
-    UNLOADED_TYRE("unloaded tyre"),
+    public static final Note UNLOADED_TYRE = new Note(Kind.UNLOADED_TYRE, "unloaded tyre");
     /** A flotation size, whose real diameter is smaller than its name. */
-    NOMINAL_DIAMETER("nominal diameter of a flotation size");
+    public static final Note NOMINAL_DIAMETER = new Note(Kind.NOMINAL_DIAMETER, "nominal diameter of a flotation size");
 
-    private final String label;
-
-    Note(String label) {
-        this.label = label;
+    /** The kinds of notes, in the order in which they are shown. */
+    public enum Kind {
+        TYPED,
+        UNLOADED_TYRE,
+        NOMINAL_DIAMETER,
+        /** The underbody does not reach as far as the value asks for. */
+        UNDERBODY_IN_PART
     }
 
-    public String label() {
-        return label;
+    @Override
+    public int compareTo(Note other) {
+        return Comparator.comparing(Note::kind).thenComparing(Note::label).compare(this, other);
     }
 }

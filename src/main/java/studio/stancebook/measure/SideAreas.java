@@ -16,7 +16,7 @@ import studio.stancebook.geometry.Point;
 
 /**
  * Areas of the side view. Their first-order uncertainty takes each polyline as drawn in the right shape but out of place as
- * a whole (outline, underbody), or with its edge a little too far out (side glass): common practice, no source.
+ * a whole (outline), or with its edge a little too far out (side glass): common practice, no source.
  */
 final class SideAreas {
 
@@ -24,7 +24,9 @@ final class SideAreas {
 
     static Formula.Result profileFill(Subject s) {
         Estimate box = s.get(OVERALL_LENGTH).times(s.get(OVERALL_HEIGHT));
-        return Formula.Result.of(BodyRing.closedBelow(s.set()).area().over(box));
+        BodyRing body = BodyRing.of(s.set());
+        Areas.of(body.points()); // refuses an outline that crosses itself
+        return Formula.Result.of(body.area().over(box));
     }
 
     static Formula.Result glassAreaShare(Subject s) {
@@ -42,7 +44,7 @@ final class SideAreas {
      * does the opposite.
      */
     private static Estimate areaAboveRocker(Subject s) {
-        List<Point> body = BodyRing.closedOnGround(s.set()).points();
+        List<Point> body = BodyRing.of(s.set()).points();
         Line rocker = new Line(
                 new Point(0, rockerAt(s, 0).value()),
                 new Point(1000, rockerAt(s, 1000).value()));

@@ -4,17 +4,18 @@ import static studio.stancebook.dimension.Reading.FRONT_CENTRE_HEIGHT;
 import static studio.stancebook.dimension.Reading.REAR_CENTRE_HEIGHT;
 import static studio.stancebook.dimension.Reading.WHEELBASE;
 
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Estimate;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Readings;
+import studio.stancebook.dimension.UnderbodyExtent;
+import studio.stancebook.dimension.UnderbodyExtent.Reach;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.geometry.AnglePartials;
 import studio.stancebook.geometry.DegenerateShape;
@@ -26,10 +27,12 @@ import studio.stancebook.geometry.UnderbodyAngles;
 /** The underbody of one side view on its tyres: the ISO 612 angles as estimates. */
 final class Underside {
 
+    private final UnderbodyExtent extent;
     private final Readings readings;
     private final UnderbodyAngles angles;
 
-    private Underside(Readings readings, UnderbodyAngles angles) {
+    private Underside(UnderbodyExtent extent, Readings readings, UnderbodyAngles angles) {
+        this.extent = extent;
         this.readings = readings;
         this.angles = angles;
     }
@@ -48,26 +51,66 @@ final class Underside {
         TyreArc front = TyreArc.onGround(0, readings.get(FRONT_CENTRE_HEIGHT).value());
         TyreArc rear =
                 TyreArc.onGround(wheelbase, readings.get(REAR_CENTRE_HEIGHT).value());
-        return new Underside(readings, UnderbodyAngles.of(wheelbase, front, rear, body));
+        return new Underside(UnderbodyExtent.of(readings), readings, UnderbodyAngles.of(wheelbase, front, rear, body));
     }
 
-    /** From geometry where it is recorded, else as typed. */
+    /**
+     * From geometry where it is recorded, else as typed. Where the underbody ends short of what the angle is about it only
+     * says what the angle is at most, so a typed angle is taken first; and that nothing limits the angle can only be said
+     * where the underbody is recorded as far as it goes.
+     */
     static Formula.Result angle(Subject subject, UnderbodyAngle which) {
-        if (recorded(subject)) {
-            return subject.underbody().computed(which, tyreNotes(subject.set()));
-        }
         OptionalDouble typed = subject.set().scalar(which.typed());
-        return Formula.Result.of(typed(which.typed(), typed.orElseThrow()), Set.of(Note.TYPED));
+        if (!recorded(subject)) {
+            return typedResult(which, typed.orElseThrow());
+        }
+        Underside underside = subject.underbody();
+        Reach reach = underside.reachFor(which);
+        Optional<Estimate> computed = underside.estimate(which);
+        if (computed.isEmpty() && reach == Reach.COMPLETE) {
+            return Formula.Result.none(NotMeasurable.Why.NOT_LIMITED);
+        }
+        if (typed.isPresent() && (computed.isEmpty() || reach == Reach.SHORT)) {
+            return typedResult(which, typed.getAsDouble());
+        }
+        return computed.map(angle -> Formula.Result.of(angle, underside.notes(subject.set(), which, reach)))
+                .orElseGet(() -> Formula.Result.none(underside.inPart(which)));
+    }
+
+    private static Formula.Result typedResult(UnderbodyAngle which, double deg) {
+        return Formula.Result.of(typed(which.typed(), deg), Set.of(Note.TYPED));
+    }
+
+    private Set<Note> notes(DimensionSet set, UnderbodyAngle which, Reach reach) {
+        Set<Note> notes = new HashSet<>(tyreNotes(set, which));
+        if (reach == Reach.SHORT) {
+            notes.add(inPart());
+        }
+        return notes;
+    }
+
+    private NotMeasurable inPart(UnderbodyAngle which) {
+        return new NotMeasurable(
+                NotMeasurable.Why.RECORDED_IN_PART,
+                List.of(which.typed().key() + ", or " + which.extent()),
+                extent.text());
+    }
+
+    /** Whether the underbody is recorded as far as an angle asks for. */
+    Reach reachFor(UnderbodyAngle which) {
+        return switch (which) {
+            case APPROACH -> extent.nose();
+            case DEPARTURE -> extent.tail();
+            case RAMP -> extent.betweenTyres();
+        };
+    }
+
+    private Note inPart() {
+        return new Note(Note.Kind.UNDERBODY_IN_PART, extent.text());
     }
 
     static Estimate typed(Dimension dimension, double value) {
         return Estimate.of(Variable.of(dimension), value);
-    }
-
-    private Formula.Result computed(UnderbodyAngle which, Set<Note> notes) {
-        return estimate(which)
-                .map(estimate -> Formula.Result.of(estimate, notes))
-                .orElse(Formula.Result.none(NotMeasurable.Why.NOT_LIMITED));
     }
 
     /** The computed angle with its sensitivities; empty where nothing limits it. */
@@ -107,12 +150,10 @@ final class Underside {
         return input.minus(Estimate.constant(input.value())).times(partial);
     }
 
-    private static Set<Note> tyreNotes(DimensionSet set) {
-        for (Axle axle : Axle.values()) {
-            if (set.scalar(axle.loadedRadius()).isEmpty()) {
-                return EnumSet.of(Note.UNLOADED_TYRE);
-            }
-        }
-        return Set.of();
+    private static Set<Note> tyreNotes(DimensionSet set, UnderbodyAngle which) {
+        return which.axles().stream()
+                        .allMatch(axle -> set.scalar(axle.loadedRadius()).isPresent())
+                ? Set.of()
+                : Set.of(Note.UNLOADED_TYRE);
     }
 }

@@ -12,9 +12,9 @@ import studio.stancebook.quantity.NumberText;
  * The metric sizes whose design diameter comes nearest to a wanted one.
  *
  * <p>Enumerated are section widths 125 to 355 mm in steps of 10, aspect ratios 25 to 85 in steps of 5 and rim codes 13 to
- * 24, less the combinations that no road tyre has (section height outside 60 to 245 mm, section width outside 0.30 to
- * 0.80 of the rim diameter; common practice, no source). It is arithmetic: that a size is listed does not say that it is
- * made.
+ * 24. A combination that no road tyre has is marked as unusual: section height outside 60 to 245 mm, or section width
+ * outside 0.30 to 0.80 of the rim diameter (common practice, no source). It is arithmetic: that a size is listed does not
+ * say that it is made.
  */
 public final class NearestSizes {
 
@@ -53,7 +53,7 @@ public final class NearestSizes {
 
     private static NearestSize compared(MetricDesignation size, double wantedMm) {
         double diameterMm = size.overallDiameterMm();
-        return new NearestSize(size, diameterMm, diameterMm - wantedMm);
+        return new NearestSize(size, diameterMm, diameterMm - wantedMm, unusual(size));
     }
 
     private static void requireSensible(double diameterMm, int limit) {
@@ -78,12 +78,11 @@ public final class NearestSizes {
                 }
             }
         }
-        sizes.removeIf(size -> !sensible(size));
         return List.copyOf(sizes);
     }
 
-    private static boolean sensible(MetricDesignation size) {
-        return SECTION_HEIGHTS_MM.contains(size.sectionHeightMm())
-                && WIDTHS_BY_RIM.contains(size.sectionWidthMm() / size.rimDiameterMm());
+    private static boolean unusual(MetricDesignation size) {
+        return !SECTION_HEIGHTS_MM.contains(size.sectionHeightMm())
+                || !WIDTHS_BY_RIM.contains(size.sectionWidthMm() / size.rimDiameterMm());
     }
 }

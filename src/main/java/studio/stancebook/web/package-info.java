@@ -10,6 +10,7 @@
             "geometry",
             "dimension",
             "dimension :: form",
+            "measure",
             "drawing",
             "drawing :: side-view",
             "drawing :: strip",

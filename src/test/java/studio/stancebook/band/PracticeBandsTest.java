@@ -67,7 +67,7 @@ class PracticeBandsTest {
         judged.forEach(finding -> assertTrue(finding.kind().outside(), finding::toString));
     }
 
-    /** 1.3 % is how well a diameter is known that comes from a designation. */
+    /** Decision 0085: how well a diameter is known that comes from a designation. */
     @ParameterizedTest
     @EnumSource
     void areWideEnoughForATyreThatIsKnownByItsDesignation(VehicleType type) {

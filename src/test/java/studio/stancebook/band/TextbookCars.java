@@ -9,7 +9,7 @@ import studio.stancebook.dimension.Polyline;
 
 /**
  * Three cars laid out as the trade teaches it (common practice, no source), in tyre diameters where it counts in tyre
- * diameters, all measured.
+ * diameters, all measured on a model, whose tyres do not give.
  */
 final class TextbookCars {
 
@@ -66,7 +66,9 @@ final class TextbookCars {
                 .set(Dimension.FRONT_TYRE_DIAMETER, d)
                 .set(Dimension.REAR_TYRE_DIAMETER, d)
                 .set(Dimension.FRONT_RIM_DIAMETER, rim)
-                .set(Dimension.REAR_RIM_DIAMETER, rim);
+                .set(Dimension.REAR_RIM_DIAMETER, rim)
+                .set(Dimension.FRONT_LOADED_RADIUS, d / 2)
+                .set(Dimension.REAR_LOADED_RADIUS, d / 2);
     }
 
     private static DimensionSetBuilder body(

@@ -21,6 +21,9 @@ import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.Bands;
 import studio.stancebook.band.Finding;
+import studio.stancebook.band.PracticeBand;
+import studio.stancebook.band.PracticeBands;
+import studio.stancebook.band.VehicleType;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
@@ -120,14 +123,20 @@ class DemoStudioTest {
         assertEquals(Set.of("rule", "percentile", "tolerance", "distribution-free", "robust"), methods);
     }
 
+    /** A crossover with an approach angle of 17 degrees was inside the one and outside the other of two bands of practice. */
     @Test
-    void ruleBandsSayThatTheyAreCommonPractice() {
-        Map<String, Band> saloon = bands.current("saloon");
+    void takesItsRulesFromTheReadyMadeBands() {
+        Map<String, Band> crossover = bands.current("crossover");
+        List<PracticeBand> rules = PracticeBands.of(VehicleType.CROSSOVER).stream()
+                .filter(band ->
+                        crossover.get(band.measure()).setting().method().key().equals("rule"))
+                .toList();
 
-        assertEquals("rule", saloon.get("wheels-spanned").setting().method().key());
-        assertEquals(
-                "Common practice of the trade, no source.",
-                saloon.get("wheels-spanned").reason());
+        assertTrue(rules.stream().anyMatch(rule -> rule.measure().equals("approach-angle")));
+        rules.forEach(rule -> {
+            assertEquals(rule.limits(), crossover.get(rule.measure()).range().limits());
+            assertEquals(rule.reason(), crossover.get(rule.measure()).reason());
+        });
     }
 
     @Test

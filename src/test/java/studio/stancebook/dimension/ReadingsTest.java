@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.tyre.TyreDesignation;
 
 class ReadingsTest {
 
@@ -161,5 +163,20 @@ class ReadingsTest {
         assertEquals(90, new Readings(upright).get(Reading.BACKLIGHT_ANGLE).value(), 1e-12);
         assertEquals(45, new Readings(swept).get(Reading.BACKLIGHT_ANGLE).value(), 1e-12);
         assertTrue(new Readings(swept).find(Reading.SCREEN_ANGLE).isEmpty());
+    }
+
+    /** ISO 4000-1: the service description (load index, speed symbol) is no part of the size. */
+    @Test
+    void takeTyresOfOneSizeForTheSameWhateverTheirServiceDescription() {
+        DimensionSet set = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2850)
+                .tyre(Axle.FRONT, TyreDesignation.parse("265/70R17 113S"))
+                .tyre(Axle.REAR, TyreDesignation.parse("265/70R17 115T"))
+                .build();
+
+        assertTrue(set.sameTyresAllRound());
+        assertEquals(
+                Set.of(Variable.TYRE_DIAMETER),
+                new Readings(set).get(Reading.WHEEL_DIAMETER).sensitivities().keySet());
     }
 }

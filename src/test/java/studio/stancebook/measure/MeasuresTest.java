@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +19,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.geometry.Point;
 import studio.stancebook.tyre.TyreDesignation;
 
 /** Hand cases worked from the definitions on the round numbers of {@link Sketches}; D = 710 mm there. */
@@ -52,6 +55,20 @@ class MeasuresTest {
         "dash-to-axle-in-wheels, 500/710",
         "front-door-gap-in-wheels, 130/710",
         "rear-door-lead-in-wheels, 350/710",
+        // belt at x = 1400 between (700, 1080) and (3100, 1160)
+        "belt-height-in-wheels, 1103.3333333333333/710",
+        "cowl-height-in-wheels, 1100/710",
+        "tail-height-in-wheels, 1000/710",
+        "deck-length-in-wheels, 150/710",
+        "arch-offset-front-in-wheels, 10/710",
+        "arch-offset-rear-in-wheels, -10/710",
+        // from (3600, 1150) up to (3300, 1650): at x = 2800 it is 1150 + 800 x 5 / 3, the centre at 360
+        "backlight-aim-in-wheels, 2123.3333333333335/710",
+        "rear-sidewall-share, 140/720",
+        "rear-rim-share, 440/720",
+        "wheelbase-to-height, 2800/1750",
+        "rear-track-to-width, 1620/1880",
+        "h-point-position, 1500/2800",
         "tyre-stagger, 720/700",
         "sidewall-share, 140/700",
         "rim-share, 420/700",
@@ -91,12 +108,43 @@ class MeasuresTest {
     void compareAreas() {
         DimensionSet set = Sketches.complete();
         double[] body = {
-            -900, 480, -880, 800, 500, 1100, 1100, 1700, 1500, 1750, 3300, 1650, 3600, 1150, 3800, 900, 3800, 520, 3400,
-            350, 2800, 250, 1400, 210, 0, 240, -600, 300
+            -900, 480, -880, 800, 500, 1100, 1100, 1700, 1500, 1750, 3300, 1650, 3600, 1150, 3800, 900, 3800, 0, -900, 0
         };
 
         assertEquals(shoelace(body) / (4700.0 * 1750), value("profile-fill", set), 1e-12);
         assertTrue(value("glass-area-share", set) > 0.1 && value("glass-area-share", set) < 0.3);
+    }
+
+    /** One side view, its outline recorded open, closed along the underbody, drawn rearward first, and without an underbody. */
+    @Test
+    void fillTheSameShareHoweverTheOutlineIsRecorded() {
+        DimensionSet open = Sketches.complete();
+        List<Point> outline = open.points(Polyline.OUTLINE);
+        List<Point> backwards = new ArrayList<>(outline);
+        Collections.reverse(backwards);
+        List<Point> underneath = new ArrayList<>(open.points(Polyline.UNDERBODY));
+        Collections.reverse(underneath);
+        List<Point> closed = new ArrayList<>(outline);
+        closed.addAll(underneath);
+        double expected = value("profile-fill", open);
+
+        assertEquals(
+                expected,
+                value("profile-fill", open.toBuilder().without("underbody").build()),
+                1e-12);
+        assertEquals(
+                expected,
+                value(
+                        "profile-fill",
+                        open.toBuilder().set(Polyline.OUTLINE, backwards).build()),
+                1e-12);
+        assertEquals(outline.get(0), closed.get(closed.size() - 1));
+        assertEquals(
+                expected,
+                value(
+                        "profile-fill",
+                        open.toBuilder().set(Polyline.OUTLINE, closed).build()),
+                1e-12);
     }
 
     private static double shoelace(double[] ring) {
@@ -114,12 +162,7 @@ class MeasuresTest {
                 .set(Dimension.WHEELBASE, 2800)
                 .set(Dimension.OVERALL_LENGTH, 4000)
                 .set(Dimension.OVERALL_HEIGHT, 1500)
-                .set(
-                        Polyline.OUTLINE,
-                        List.of(
-                                new studio.stancebook.geometry.Point(-600, 1500),
-                                new studio.stancebook.geometry.Point(3400, 1500),
-                                new studio.stancebook.geometry.Point(3400, 0)))
+                .set(Polyline.OUTLINE, List.of(new Point(-600, 1500), new Point(3400, 1500), new Point(3400, 0)))
                 .build();
 
         // A triangle on the ground closed along it: the outline drops to the ground at both ends, so it is the box.
@@ -228,7 +271,7 @@ class MeasuresTest {
         assertEquals(Set.of(), ((Measured) approach.of(new Subject(loaded))).notes());
     }
 
-    /** Domain page: the default uncertainty of a diameter taken from a designation is 1.3 % of it. */
+    /** Domain page: real tyres lie within 1.3 % of the rule; JCGM 100, 4.3.7 makes 1.3 % / sqrt 3 of that bound. */
     @Test
     void carryTheUncertaintyOfADesignation() {
         DimensionSet set = DimensionSet.builder()
@@ -241,7 +284,7 @@ class MeasuresTest {
 
         // 265 x 0.70 = 185.5, rounded half up to 186; 432 + 2 x 186 = 804
         assertEquals(2850.0 / 804, wheels.value(), 1e-12);
-        assertEquals(0.013 * 2850 / 804, wheels.uncertainty(), 1e-12);
+        assertEquals(0.013 / Math.sqrt(3) * 2850 / 804, wheels.uncertainty(), 1e-12);
     }
 
     @Test

@@ -50,8 +50,8 @@ final class Sketches {
                 .set(Landmark.BELT_REAR, 3100 * k, 1160 * k)
                 .set(Landmark.ROCKER_FRONT, 500 * k, 320 * k)
                 .set(Landmark.ROCKER_REAR, 2300 * k, 340 * k)
-                .set(Landmark.ARCH_FRONT_TOP, 0, 770 * k)
-                .set(Landmark.ARCH_REAR_TOP, 2800 * k, 790 * k)
+                .set(Landmark.ARCH_FRONT_TOP, 10 * k, 770 * k)
+                .set(Landmark.ARCH_REAR_TOP, 2790 * k, 790 * k)
                 .set(Landmark.H_POINT, 1500 * k, 700 * k)
                 .set(Landmark.FRONT_DOOR_CUT, 480 * k, 320 * k)
                 .set(Landmark.REAR_DOOR_CUT, 2450 * k, 340 * k);

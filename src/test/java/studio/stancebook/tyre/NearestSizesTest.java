@@ -1,6 +1,7 @@
 package studio.stancebook.tyre;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -61,19 +62,29 @@ class NearestSizesTest {
         assertEquals(widths.stream().sorted().toList(), widths);
     }
 
+    /** Section width 125-355 step 10, aspect ratio 25-85 step 5, rim code 13-24 (domain page): 24 x 13 x 12 sizes. */
     @Test
-    void leavesOutCombinationsThatNoRoadTyreHas() {
-        List<String> sizes = NearestSizes.sizes().map(TyreDesignation::text).toList();
-
-        assertTrue(sizes.contains("265/70R17"));
-        assertTrue(sizes.contains("205/55R16"));
-        assertTrue(sizes.contains("315/75R16"));
-        assertTrue(sizes.contains("125/80R15"));
-        assertTrue(!sizes.contains("125/25R24"));
-        assertTrue(!sizes.contains("355/85R13"));
+    void enumeratesEverySizeOfTheDomainPage() {
+        assertEquals(24 * 13 * 12, NearestSizes.sizes().distinct().count());
     }
 
-    /** The complete enumeration is written out here anew, so that the exclusions cannot hide a nearer diameter. */
+    /** 125/25R24: section height 31 mm; 355/85R13: section wider than the rim (330 mm). */
+    @Test
+    void marksCombinationsThatNoRoadTyreHas() {
+        assertTrue(nearest(672, "125/25R24").unusual());
+        assertTrue(nearest(934, "355/85R13").unusual());
+        assertFalse(nearest(804, "265/70R17").unusual());
+        assertFalse(nearest(632, "205/55R16").unusual());
+    }
+
+    private static NearestSize nearest(double diameterMm, String size) {
+        return NearestSizes.to(diameterMm, 200).stream()
+                .filter(found -> found.designation().text().equals(size))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The complete enumeration is written out here anew. */
     @ParameterizedTest
     @ValueSource(doubles = {550, 601.5, 632, 655, 700.2, 733, 780, 804, 861, 889, 950, 976})
     void comesAsNearAsTheCompleteEnumerationForRoadVehicles(double wantedMm) {

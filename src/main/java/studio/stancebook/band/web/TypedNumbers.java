@@ -2,15 +2,14 @@ package studio.stancebook.band.web;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.problem.FieldError;
+import studio.stancebook.quantity.NumberReading;
 import studio.stancebook.quantity.NumberText;
 
 /** Numbers of a form: reads them, collecting what cannot be read, and writes them. */
 final class TypedNumbers {
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,12})?|[.,]\\d{1,12})");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final int DECIMALS = 12;
 
@@ -58,15 +57,16 @@ final class TypedNumbers {
     }
 
     private @Nullable BigDecimal read(String field, @Nullable String typed) {
-        String text = typed == null ? "" : typed.strip().replace('\u2212', '-');
-        if (text.isEmpty()) {
+        if (typed == null || typed.isBlank()) {
             return null;
         }
-        if (!NUMBER.matcher(text).matches()) {
+        NumberReading reading = NumberReading.alone(typed);
+        if (reading.ambiguous()) {
+            errors.add(new FieldError(field, String.valueOf(reading.fault())));
+        } else if (reading.number() == null) {
             errors.add(new FieldError(field, "\"" + shown(typed) + "\" is not a number; write one such as 3.4."));
-            return null;
         }
-        return new BigDecimal(text.replace(',', '.'));
+        return reading.number();
     }
 
     private static String shown(@Nullable String typed) {

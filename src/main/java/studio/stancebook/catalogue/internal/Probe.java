@@ -23,7 +23,7 @@ import studio.stancebook.tyre.TyreDesignation;
  */
 final class Probe {
 
-    private static final List<DimensionSet> SIDE_VIEWS = List.of(drawn(), typed());
+    private static final List<DimensionSet> SIDE_VIEWS = List.of(drawn(), typed(), inPart());
 
     private Probe() {}
 
@@ -101,6 +101,15 @@ final class Probe {
                 .set(Dimension.REAR_RIM_DIAMETER, 432)
                 .set(Dimension.FRONT_LOADED_RADIUS, 307)
                 .set(Dimension.REAR_LOADED_RADIUS, 311)
+                .build();
+    }
+
+    /** A floor without nose and tail, and an approach angle typed beside it. */
+    private static DimensionSet inPart() {
+        return drawn().toBuilder()
+                .without(Dimension.GROUND_CLEARANCE.key())
+                .set(Polyline.UNDERBODY, line(503, 229, 2207, 233))
+                .set(Dimension.APPROACH_ANGLE, 19)
                 .build();
     }
 

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Malformed;
+import studio.stancebook.quantity.NumberReading;
 
 /** What packages are looked for by, as typed into the page. */
 record CatalogueForm(
@@ -64,15 +65,17 @@ record CatalogueForm(
     }
 
     private static @Nullable Double number(String field, @Nullable String typed, List<FieldError> errors) {
-        String text = text(typed).replace(',', '.').replace('\u2212', '-');
+        String text = text(typed);
         if (text.isEmpty()) {
             return null;
         }
-        if (text.matches("[+-]?[0-9]{0,9}\\.?[0-9]{1,9}")) {
-            return Double.valueOf(text);
+        NumberReading reading = NumberReading.alone(text);
+        if (reading.ambiguous()) {
+            errors.add(new FieldError(field, String.valueOf(reading.fault())));
+        } else if (reading.number() == null) {
+            errors.add(new FieldError(field, "\"" + Asked.shown(text) + "\" is not a number: write one such as 3.45."));
         }
-        errors.add(new FieldError(field, "\"" + Asked.shown(text) + "\" is not a number: write one such as 3.45."));
-        return null;
+        return reading.number() == null ? null : (Double) reading.number().doubleValue();
     }
 
     private static String text(@Nullable String typed) {

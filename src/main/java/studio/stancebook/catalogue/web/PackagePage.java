@@ -13,6 +13,7 @@ import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.measure.OffRoadTable;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.measure.Subject;
 

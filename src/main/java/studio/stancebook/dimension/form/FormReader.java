@@ -2,12 +2,13 @@ package studio.stancebook.dimension.form;
 
 import static studio.stancebook.dimension.form.DimensionForm.PREFIX;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
@@ -21,6 +22,7 @@ import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
+import studio.stancebook.quantity.NumberReading;
 import studio.stancebook.quantity.Rounding;
 
 /** Reads the texts of a form into a dimension set, collecting everything that cannot be read. */
@@ -116,16 +118,22 @@ final class FormReader {
 
     private void point(Polyline polyline, String line, List<Object> points) {
         List<String> pair = PointText.split(line);
-        OptionalDouble x = pair.size() == 2 ? parsed(pair.get(0), bareUnit) : OptionalDouble.empty();
-        OptionalDouble z = pair.size() == 2 ? parsed(pair.get(1), bareUnit) : OptionalDouble.empty();
-        if (x.isPresent() && z.isPresent()) {
-            points.add(List.of(x.getAsDouble(), z.getAsDouble()));
+        NumberReading x = pair.size() == 2 ? LengthText.parse(pair.get(0), bareUnit) : NumberReading.none();
+        NumberReading z = pair.size() == 2 ? LengthText.parse(pair.get(1), bareUnit) : NumberReading.none();
+        if (x.number() != null && z.number() != null) {
+            points.add(List.of(kept(x.number()), kept(z.number())));
         } else {
-            refuse(
-                    polyline.key() + "[" + points.size() + "]",
-                    shown(line) + " is not a point: write x and z with a space between, one point a line.");
+            refuse(polyline.key() + "[" + points.size() + "]", pointFault(line, x, z));
             points.add(List.of(0, 0));
         }
+    }
+
+    private static String pointFault(String line, NumberReading x, NumberReading z) {
+        return Stream.of(x, z)
+                .filter(NumberReading::ambiguous)
+                .map(reading -> shown(line) + " is not clear: " + reading.fault())
+                .findFirst()
+                .orElse(shown(line) + " is not a point: write x and z with a space between, one point a line.");
     }
 
     private void doubt(String key, Unit unit) {
@@ -143,12 +151,13 @@ final class FormReader {
         if (text.isEmpty()) {
             return null;
         }
-        OptionalDouble value = parsed(text, unit == Unit.MM ? bareUnit : "");
-        if (value.isEmpty()) {
-            refuse(key, shown(text) + " is not a number" + example(unit));
+        NumberReading reading = LengthText.parse(text, unit == Unit.MM ? bareUnit : "");
+        String ambiguity = reading.ambiguous() ? reading.fault() : null;
+        if (reading.number() == null) {
+            refuse(key, ambiguity == null ? shown(text) + " is not a number" + example(unit) : ambiguity);
             return null;
         }
-        return value.getAsDouble();
+        return kept(reading.number());
     }
 
     private static String example(Unit unit) {
@@ -157,9 +166,8 @@ final class FormReader {
                 : "; write one such as 28 or 28.5.";
     }
 
-    private static OptionalDouble parsed(String text, String unit) {
-        OptionalDouble value = LengthText.parse(text.replace('\u2212', '-'), unit);
-        return value.isPresent() ? OptionalDouble.of(Rounding.halfUp(value.getAsDouble(), FormWriter.DECIMALS)) : value;
+    private static double kept(BigDecimal number) {
+        return Rounding.halfUp(number.doubleValue(), FormWriter.DECIMALS);
     }
 
     private void refuse(String key, String message) {

@@ -53,7 +53,7 @@ final class CellReader {
 
     private OptionalDouble number(ColumnUse use, String text, Complaint complaint) {
         Cell.Kind kind = row.cell(use.index()).kind();
-        NumberReading reading = NumberReading.of(text, kind == Cell.Kind.NUMBER);
+        CellNumber reading = CellNumber.of(text, kind == Cell.Kind.NUMBER);
         if (reading.number() == null) {
             complaint.about(use.heading(), text, reading.fault() + accepted(use));
             return OptionalDouble.empty();

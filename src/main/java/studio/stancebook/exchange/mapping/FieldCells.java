@@ -72,7 +72,7 @@ final class FieldCells {
     Map<String, Double> uncertainties() {
         Map<String, Double> read = new LinkedHashMap<>();
         packed(Field.UNCERTAINTIES).forEach((key, text) -> {
-            NumberReading number = NumberReading.of(text, true);
+            CellNumber number = CellNumber.of(text, true);
             if (number.number() == null || number.unit() != null || !Plausible.uncertainty(number.number())) {
                 refuse(Field.UNCERTAINTIES, key + " " + text, "A standard uncertainty is from 0 to 500.");
             } else {

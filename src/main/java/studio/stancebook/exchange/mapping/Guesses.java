@@ -76,7 +76,7 @@ public final class Guesses {
     }
 
     private static boolean isPlausible(Target.OfScalar scalar, ColumnUnit unit, String sample) {
-        NumberReading reading = NumberReading.of(sample, false);
+        CellNumber reading = CellNumber.of(sample, false);
         OptionalDouble value = reading.number() == null || reading.unit() != null
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(unit.toKept(reading.number()));

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.measure.OffRoadTable;
 import studio.stancebook.proposal.AssessmentDifference;
 import studio.stancebook.proposal.DimensionDifference;
 import studio.stancebook.proposal.MeasureChange;
@@ -48,6 +49,7 @@ class ProposalPageModel {
         model.put("newest", revision.number() == state.newest());
         model.put("unscaled", revision.dimensions().scale() == Scale.UNSCALED);
         addPictures(state, shown, model);
+        model.put("offRoad", OffRoadTable.of(revision.dimensions()));
         model.put("otherwise", otherwise(shown));
         model.put("revisions", revisions(shown));
         addDifference(shown, model);

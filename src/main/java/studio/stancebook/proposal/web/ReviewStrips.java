@@ -28,7 +28,7 @@ final class ReviewStrips {
     private static final double BAND_LEFT_MM = 102;
     private static final double VERDICT_LEFT_MM = 125;
 
-    private static final double LEAST_ROW_MM = 5.1;
+    private static final double LEAST_ROW_MM = 4;
     private static final double MOST_ROW_MM = 6.6;
     private static final double SIZE_MM = 2.5;
     private static final double REMARK_MM = 2.3;
@@ -140,7 +140,7 @@ final class ReviewStrips {
     }
 
     private double nameHeight(BandStrip strip) {
-        return 0.8 + Paragraphs.LEADING_EM * SIZE_MM * name(strip).size();
+        return 0.5 + Paragraphs.LEADING_EM * SIZE_MM * name(strip).size();
     }
 
     private List<String> name(BandStrip strip) {

@@ -19,11 +19,15 @@ class TyreCalls {
     /** @param note what the list does not say */
     record NearestJson(List<NearestSizeJson> items, String note) {}
 
-    /** @param differenceMm positive when the tyre is larger than wanted */
-    record NearestSizeJson(String designation, double overallDiameterMm, double differenceMm) {
+    /**
+     * @param differenceMm positive when the tyre is larger than wanted
+     * @param unusual true where no road tyre has such proportions
+     */
+    record NearestSizeJson(String designation, double overallDiameterMm, double differenceMm, boolean unusual) {
 
         static NearestSizeJson of(NearestSize size) {
-            return new NearestSizeJson(size.designation().text(), size.overallDiameterMm(), size.differenceMm());
+            return new NearestSizeJson(
+                    size.designation().text(), size.overallDiameterMm(), size.differenceMm(), size.unusual());
         }
     }
 

@@ -1,5 +1,6 @@
 package studio.stancebook.underlay.web;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import studio.stancebook.dimension.Dimension;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.problem.Refusal;
+import studio.stancebook.quantity.NumberReading;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.tyre.TyreDesignation;
 import studio.stancebook.underlay.Framework;
@@ -24,6 +26,7 @@ record OrderForm(Map<String, String> typed) {
 
     static final String POINT = "at.";
 
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final String FIT = "fit";
     private static final int MOST_SHOWN = 40;
 
@@ -85,21 +88,22 @@ record OrderForm(Map<String, String> typed) {
     }
 
     private @Nullable Double wheelbase(List<FieldError> errors) {
-        String text = get("wheelbase").replace(',', '.');
+        String text = get("wheelbase");
         if (text.isEmpty()) {
             return null;
         }
-        boolean number = text.matches("[0-9]{1,5}(\\.[0-9]{1,3})?");
-        if (!number || !Dimension.WHEELBASE.range().contains(Double.parseDouble(text))) {
+        NumberReading reading = NumberReading.alone(text);
+        BigDecimal number = reading.number();
+        if (number == null || !Dimension.WHEELBASE.range().contains(number.doubleValue())) {
             errors.add(new FieldError(
                     "wheelbase",
-                    "A wheelbase is a number from "
+                    (reading.ambiguous() ? reading.fault() + " " : "") + "A wheelbase is a number from "
                             + NumberText.plain(Dimension.WHEELBASE.range().lower(), 0) + " to "
                             + NumberText.plain(Dimension.WHEELBASE.range().upper(), 0) + " mm, not " + shown(text)
                             + "."));
             return null;
         }
-        return Double.valueOf(text);
+        return number.doubleValue();
     }
 
     private Map<String, Double> points(List<FieldError> errors) {
@@ -108,12 +112,13 @@ record OrderForm(Map<String, String> typed) {
                 .filter(field -> field.startsWith(POINT))
                 .sorted()
                 .forEach(field -> {
-                    String text = get(field).replace(',', '.');
+                    String text = get(field);
+                    BigDecimal percent = NumberReading.alone(text).number();
                     if (!Framework.MEASURES.contains(field.substring(POINT.length()))) {
                         errors.add(new FieldError(
                                 field, "A point is given for one of " + String.join(", ", Framework.MEASURES) + "."));
-                    } else if (text.matches("[0-9]{1,3}(\\.[0-9]{1,3})?") && Double.parseDouble(text) <= 100) {
-                        points.put(field.substring(POINT.length()), Double.parseDouble(text) / 100);
+                    } else if (percent != null && percent.signum() >= 0 && percent.compareTo(HUNDRED) <= 0) {
+                        points.put(field.substring(POINT.length()), percent.doubleValue() / 100);
                     } else if (!text.isEmpty()) {
                         errors.add(new FieldError(
                                 field,

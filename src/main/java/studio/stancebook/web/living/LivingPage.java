@@ -5,6 +5,7 @@ import org.springframework.data.web.PageableDefault;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import studio.stancebook.measure.OffRoadTable;
 
 /** Shows whoever is signed in what pages are made of. */
 @Controller
@@ -19,6 +20,7 @@ class LivingPage {
         model.addAttribute("verdictStrips", SampleStrips.ofEveryVerdict());
         model.addAttribute("sizeStrips", SampleStrips.ofEverySize());
         model.addAttribute("changes", SampleStrips.changes());
+        model.addAttribute("offRoad", OffRoadTable.of(SampleVehicle.withLines()));
         return "living/living";
     }
 

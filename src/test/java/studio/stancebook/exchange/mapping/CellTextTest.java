@@ -16,7 +16,7 @@ class CellTextTest {
             double value = (random.nextDouble() - 0.3) * Math.pow(10, random.nextInt(10) - 5);
             String text = PlainNumber.of(value);
             assertThat(text).matches("-?\\d+(\\.\\d+)?");
-            assertThat(ColumnUnit.MM.toKept(NumberReading.of(text, true).number()))
+            assertThat(ColumnUnit.MM.toKept(CellNumber.of(text, true).number()))
                     .isEqualTo(value);
         }
         assertThat(PlainNumber.of(2850)).isEqualTo("2850");

@@ -73,6 +73,8 @@ class TyreCallsTest {
                 .isEqualTo(3)
                 .jsonPath("$.items[0].overallDiameterMm")
                 .value(Double.class, mm -> assertThat(mm).isBetween(780.0, 781.0))
+                .jsonPath("$.items[0].unusual")
+                .isBoolean()
                 .jsonPath("$.note")
                 .exists();
     }

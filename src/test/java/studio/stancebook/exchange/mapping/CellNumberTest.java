@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class NumberReadingTest {
+class CellNumberTest {
 
     @ParameterizedTest
     @CsvSource(
@@ -35,7 +35,7 @@ class NumberReadingTest {
                 ".5|.5"
             })
     void readsNumbersAsPeopleWriteThem(String text, BigDecimal number) {
-        assertThat(NumberReading.of(text, false).number()).isEqualByComparingTo(number);
+        assertThat(CellNumber.of(text, false).number()).isEqualByComparingTo(number);
     }
 
     @ParameterizedTest
@@ -53,7 +53,7 @@ class NumberReadingTest {
                 "1500 KG|KG"
             })
     void readsTheUnitBehindTheNumber(String text, ColumnUnit unit) {
-        assertThat(NumberReading.of(text, false).unit()).isEqualTo(unit);
+        assertThat(CellNumber.of(text, false).unit()).isEqualTo(unit);
     }
 
     @ParameterizedTest
@@ -77,7 +77,7 @@ class NumberReadingTest {
                 "1111111111111111111111111111111111111111111111111111111111111111111111"
             })
     void readsNothingElse(String text) {
-        NumberReading reading = NumberReading.of(text, false);
+        CellNumber reading = CellNumber.of(text, false);
 
         assertThat(reading.number()).isNull();
         assertThat(reading.fault()).isNotNull();
@@ -85,8 +85,8 @@ class NumberReadingTest {
 
     @Test
     void doesNotDecideBetweenThousandsAndDecimals() {
-        assertThat(NumberReading.of("2,850", false).number()).isNull();
-        assertThat(NumberReading.of("2,850", false).fault()).contains("2850").contains("2.850");
+        assertThat(CellNumber.of("2,850", false).number()).isNull();
+        assertThat(CellNumber.of("2,850", false).fault()).isEqualTo("2,850 could be 2.85 or 2850: write 2850 or 2.85.");
     }
 
     /** An inch is 25.4 mm exactly (ISO 80000-3), so 102 in are 2590.8 mm and not 2590.7999999999997. */

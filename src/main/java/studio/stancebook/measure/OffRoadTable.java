@@ -1,13 +1,12 @@
-package studio.stancebook.catalogue.web;
+package studio.stancebook.measure;
 
 import java.util.List;
-import java.util.stream.Stream;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.geometry.CriterionOutcome;
 import studio.stancebook.geometry.OffRoadCriteria;
+import studio.stancebook.geometry.OffRoadDimensions;
 import studio.stancebook.geometry.OffRoadJudgement;
 import studio.stancebook.geometry.OffRoadQuantity;
-import studio.stancebook.measure.OffRoadReading;
 import studio.stancebook.quantity.NumberText;
 
 /**
@@ -16,7 +15,7 @@ import studio.stancebook.quantity.NumberText;
  * @param key ends the message key of its name
  * @param verdict ends the message key of what the count comes to
  */
-record OffRoadTable(
+public record OffRoadTable(
         String key,
         String source,
         int met,
@@ -31,13 +30,18 @@ record OffRoadTable(
      *
      * @param quantityKeys message keys of what is asked
      * @param outcome {@code met}, {@code missed} or {@code unmeasured}
+     * @param value what was measured, with its unit; empty where nothing was or nothing limits it
      * @param by how much is missed, with its unit
+     * @param reasons what must be said beside it
      */
-    record Line(List<String> quantityKeys, String least, String outcome, String by) {}
+    public record Line(
+            List<String> quantityKeys, String least, String value, String outcome, String by, List<String> reasons) {}
 
-    static List<OffRoadTable> of(DimensionSet set) {
-        return Stream.of(OffRoadCriteria.unitedStates(), OffRoadCriteria.europeanUnion())
-                .map(criteria -> of(criteria.judge(OffRoadReading.of(set))))
+    /** Every definition. */
+    public static List<OffRoadTable> of(DimensionSet set) {
+        OffRoadDimensions dimensions = OffRoadReading.of(set);
+        return OffRoadCriteria.all().stream()
+                .map(criteria -> of(criteria.judge(dimensions)))
                 .toList();
     }
 
@@ -65,10 +69,18 @@ record OffRoadTable(
                 .map(key -> "geometry.off-road.quantity." + key)
                 .toList();
         String least = NumberText.plain(line.criterion().least(), 0) + unit;
-        CriterionOutcome outcome = line.outcome();
-        if (outcome instanceof CriterionOutcome.Missed missed) {
-            return new Line(quantities, least, "missed", NumberText.plain(missed.by(), 1) + unit);
+        String value = line.value().isPresent() && Double.isFinite(line.value().getAsDouble())
+                ? NumberText.plain(line.value().getAsDouble(), 1) + unit
+                : "";
+        String by =
+                line.outcome() instanceof CriterionOutcome.Missed missed ? NumberText.plain(missed.by(), 1) + unit : "";
+        return new Line(quantities, least, value, outcome(line.outcome()), by, line.reasons());
+    }
+
+    private static String outcome(CriterionOutcome outcome) {
+        if (outcome instanceof CriterionOutcome.Missed) {
+            return "missed";
         }
-        return new Line(quantities, least, outcome instanceof CriterionOutcome.Met ? "met" : "unmeasured", "");
+        return outcome instanceof CriterionOutcome.Met ? "met" : "unmeasured";
     }
 }
