@@ -14,7 +14,7 @@ trap '[[ -z $server ]] || kill -KILL "$server" 2>/dev/null || true; rm -rf "$scr
 mkdir "$scratch/data"
 touch "$scratch/console"
 env -u STANCEBOOK_DB_URL STANCEBOOK_TRAIN_TO=$cache STANCEBOOK_DATA="$scratch/data" STANCEBOOK_PORT=0 \
-  STANCEBOOK_ADMIN_EMAIL=training@studio.example STANCEBOOK_ADMIN_PASSWORD="only for training" \
+  STANCEBOOK_ADMIN_EMAIL=training@studio.example STANCEBOOK_ADMIN_PASSWORD="four words thrown away" \
   ./start.sh >"$scratch/console" 2>&1 &
 server=$!
 

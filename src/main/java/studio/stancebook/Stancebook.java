@@ -5,8 +5,8 @@ import java.time.Duration;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
-import studio.stancebook.review.VerifyRecord;
-import studio.stancebook.upkeep.StartUp;
+import studio.stancebook.activity.VerifyRecord;
+import studio.stancebook.operations.StartUp;
 
 /** Starts the server. */
 @SpringBootApplication

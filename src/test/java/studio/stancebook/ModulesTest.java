@@ -37,15 +37,16 @@ class ModulesTest {
             "band",
             "proposal",
             "compare",
-            "review",
+            "activity",
             "paper",
             "drawing",
             "exchange",
             "edge",
+            "access",
             "account",
             "demo",
             "underlay",
-            "upkeep",
+            "operations",
             "web");
 
     private static final ApplicationModules MODULES = ApplicationModules.of(Stancebook.class);

@@ -11,13 +11,13 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.client.JdkClientHttpRequestFactory;
 import org.springframework.test.web.servlet.client.RestTestClient;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.NewPerson;
 import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.account.internal.PersonEntry;
-import studio.stancebook.account.internal.Staff;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenService;
 
 /** Ways to talk to the server of a {@link StudioTest}, as nobody or as a person of some role. */
 @TestComponent
@@ -30,13 +30,13 @@ public class StudioClients {
     private final Map<Role, SignedIn> people = new EnumMap<>(Role.class);
     private final Map<Role, String> tokens = new EnumMap<>(Role.class);
     private final Environment environment;
-    private final Staff staff;
-    private final TokenDesk desk;
+    private final PersonService personService;
+    private final TokenService tokenService;
 
-    StudioClients(Environment environment, Staff staff, TokenDesk desk) {
+    StudioClients(Environment environment, PersonService personService, TokenService tokenService) {
         this.environment = environment;
-        this.staff = staff;
-        this.desk = desk;
+        this.personService = personService;
+        this.tokenService = tokenService;
     }
 
     /** Where the server is, such as {@code http://localhost:40123}. */
@@ -81,7 +81,7 @@ public class StudioClients {
 
     /** A token made now. */
     public String token(SignedIn owner) {
-        return desk.issue(owner, NewToken.named("tests")).secret();
+        return tokenService.issue(owner, NewToken.named("tests")).secret();
     }
 
     /** The person of a role, made when first asked for and left as they are by every test. */
@@ -94,13 +94,13 @@ public class StudioClients {
 
     /** Makes somebody for one test alone, who signs in with {@link #PASSWORD}. */
     public SignedIn add(String email, String name, Role role) {
-        PersonEntry made = staff.addWithOwnPassword(new NewPerson(email, name, role.key(), PASSWORD));
+        PersonEntry made = personService.addWithOwnPassword(new NewPerson(email, name, role.key(), PASSWORD));
         return new SignedIn(made.id(), made.displayName(), made.email(), made.role());
     }
 
     /** How many people there are. */
     public long countPeople() {
-        return staff.list(PageRequest.of(0, 1)).getTotalElements();
+        return personService.list(PageRequest.of(0, 1)).getTotalElements();
     }
 
     private RestTestClient.Builder<?> builder() {

@@ -22,10 +22,10 @@ import studio.stancebook.PostgresDatabase;
 import studio.stancebook.Stancebook;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.exchange.intake.Delivery;
-import studio.stancebook.exchange.intake.ImportOptions;
-import studio.stancebook.exchange.intake.Importer;
-import studio.stancebook.exchange.intake.PackageFile;
+import studio.stancebook.exchange.importing.Delivery;
+import studio.stancebook.exchange.importing.ImportOptions;
+import studio.stancebook.exchange.importing.Importer;
+import studio.stancebook.exchange.importing.PackageFile;
 
 /** A server in this process over a new database, a way to bring in invented packages, and one past it by plain JDBC. */
 final class BenchStudio implements AutoCloseable {

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Role;
 
 /** Who is who, for other parts of the studio, which keep the ids of people only. */
 @Component

@@ -1,5 +1,7 @@
 package studio.stancebook.account;
 
+import studio.stancebook.access.Role;
+
 /**
  * A person as other parts of the studio mention them.
  *

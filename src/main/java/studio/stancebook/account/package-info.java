@@ -5,7 +5,7 @@
  * <em>token</em> is a secret for programs, shown once, with the rights of its owner.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"problem", "edge"})
+@ApplicationModule(allowedDependencies = {"access", "activity", "problem", "edge"})
 package studio.stancebook.account;
 
 import org.jspecify.annotations.NullMarked;

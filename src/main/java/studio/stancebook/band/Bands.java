@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.band.internal.BandComputer;
-import studio.stancebook.band.internal.BandDeeds;
+import studio.stancebook.band.internal.BandEvents;
 import studio.stancebook.band.internal.StoredBand;
 import studio.stancebook.band.internal.StoredBands;
 import studio.stancebook.catalogue.SegmentName;
@@ -258,7 +258,7 @@ public class Bands {
         Band band = newVersion.apply(newest + 1);
         try {
             Band added = stored.saveAndFlush(new StoredBand(segmentId, band)).band(segment);
-            events.publishEvent(BandDeeds.of(before, added));
+            events.publishEvent(BandEvents.of(before, added));
             return added;
         } catch (DataIntegrityViolationException setMeanwhile) {
             throw new Stale("The band was set by somebody else at the same moment: read it again.");

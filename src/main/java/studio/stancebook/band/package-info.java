@@ -9,16 +9,15 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
+            "activity",
             "quantity",
             "problem",
-            "tyre",
-            "geometry",
             "statistics",
             "dimension",
             "measure",
-            "catalogue",
-            "account",
-            "drawing :: strip"
+            "drawing :: strip",
+            "catalogue"
         })
 package studio.stancebook.band;
 

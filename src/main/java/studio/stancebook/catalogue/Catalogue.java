@@ -10,10 +10,10 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.catalogue.internal.IssueSettling;
 import studio.stancebook.catalogue.internal.PackageReading;
 import studio.stancebook.catalogue.internal.PackageSearch;
 import studio.stancebook.catalogue.internal.PackageWriting;
-import studio.stancebook.catalogue.internal.QuerySettling;
 import studio.stancebook.catalogue.internal.SettingAside;
 import studio.stancebook.problem.ExpectedVersion;
 
@@ -31,7 +31,7 @@ public class Catalogue {
     private final PackageSearch search;
     private final MeasuredPackages measured;
     private final SettingAside settingAside;
-    private final QuerySettling queries;
+    private final IssueSettling queries;
 
     Catalogue(
             PackageWriting writing,
@@ -39,7 +39,7 @@ public class Catalogue {
             PackageSearch search,
             MeasuredPackages measured,
             SettingAside settingAside,
-            QuerySettling queries) {
+            IssueSettling queries) {
         this.writing = writing;
         this.reading = reading;
         this.search = search;
@@ -62,7 +62,7 @@ public class Catalogue {
 
     /**
      * Records packages that are brought in, all or none: values out of range are refused, values that do not close become
-     * queries. It is part of what its caller does, who tells it as one {@link studio.stancebook.account.Deed}.
+     * queries. It is part of what its caller does, who tells it as one {@link studio.stancebook.activity.ActivityEvent}.
      *
      * @return their ids, in the order of the drafts
      * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value of the first package that cannot be
@@ -90,7 +90,7 @@ public class Catalogue {
         Map<Long, List<FarValue>> far = new HashMap<>();
         writing.screen(segment, written).forEach((id, raised) -> {
             List<FarValue> values = raised.stream()
-                    .filter(query -> query.cause() == QueryCause.FAR_FROM_CLASS)
+                    .filter(query -> query.cause() == IssueCause.FAR_FROM_CLASS)
                     .map(query -> new FarValue(String.valueOf(query.valueKey()), query.question()))
                     .toList();
             if (!values.isEmpty()) {
@@ -273,7 +273,7 @@ public class Catalogue {
     }
 
     /** The open queries of a segment, newest first. */
-    public Page<SegmentQuery> openQueries(SegmentView segment, Pageable page) {
+    public Page<SegmentIssue> openQueries(SegmentView segment, Pageable page) {
         return queries.open(segment.id(), page);
     }
 }

@@ -22,7 +22,7 @@ import studio.stancebook.catalogue.internal.ClassRevisions;
 import studio.stancebook.catalogue.internal.ClassRow;
 import studio.stancebook.catalogue.internal.ClassUpdate;
 import studio.stancebook.catalogue.internal.CurrentLayout;
-import studio.stancebook.catalogue.internal.OfTransaction;
+import studio.stancebook.catalogue.internal.TransactionScoped;
 
 /**
  * The classes of all segments, kept in memory. Every call asks the database for the revision first, so what comes back is
@@ -41,7 +41,7 @@ public class ClassSnapshots {
     private final Map<Long, Held> classes = new ConcurrentHashMap<>();
 
     /** The classes that the transaction under way adds packages to. */
-    private final OfTransaction<ClassGrowth> growths = new OfTransaction<>();
+    private final TransactionScoped<ClassGrowth> growths = new TransactionScoped<>();
 
     /** The newest known class of a segment. */
     private static final class Held {

@@ -28,7 +28,7 @@ public record PackageView(
         DimensionSet dimensions,
         @Nullable SetAside setAside,
         Map<String, SetAside> valuesSetAside,
-        List<PackageQuery> queries,
+        List<PackageIssue> queries,
         Instant createdAt,
         String createdBy,
         Instant changedAt,
@@ -40,8 +40,8 @@ public record PackageView(
     }
 
     /** The questions that nobody has answered yet. */
-    public List<PackageQuery> openQueries() {
-        return queries.stream().filter(PackageQuery::open).toList();
+    public List<PackageIssue> openQueries() {
+        return queries.stream().filter(PackageIssue::open).toList();
     }
 
     /** Its name, with the model year where it has one. */

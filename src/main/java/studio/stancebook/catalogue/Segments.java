@@ -11,8 +11,8 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
-import studio.stancebook.account.Deed;
-import studio.stancebook.account.Facts;
+import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.internal.StoredSegment;
 import studio.stancebook.catalogue.internal.StoredSegments;
 import studio.stancebook.problem.Conflict;
@@ -109,7 +109,7 @@ public class Segments {
         try {
             SegmentView made = view(
                     segments.saveAndFlush(new StoredSegment(key, name.strip(), description.strip(), clock.instant())));
-            tell("made", made, Facts.none(), facts(made));
+            tell("made", made, FieldValues.none(), facts(made));
             return made;
         } catch (DataIntegrityViolationException madeMeanwhile) {
             throw taken(key);
@@ -132,7 +132,7 @@ public class Segments {
         StoredSegment segment = find(key);
         expected.check(segment.version(), "segment");
         CatalogueRules.refuse(wordErrors(name.strip(), description.strip()));
-        Facts before = facts(view(segment));
+        FieldValues before = facts(view(segment));
         segment.describe(name.strip(), description.strip());
         try {
             SegmentView changed = view(segments.saveAndFlush(segment));
@@ -143,12 +143,12 @@ public class Segments {
         }
     }
 
-    private void tell(String action, SegmentView segment, Facts before, Facts after) {
-        events.publishEvent(Deed.of(action, "segment", segment.key(), segment.name(), before, after));
+    private void tell(String action, SegmentView segment, FieldValues before, FieldValues after) {
+        events.publishEvent(ActivityEvent.of(action, "segment", segment.key(), segment.name(), before, after));
     }
 
-    private static Facts facts(SegmentView segment) {
-        return Facts.of("name", segment.name()).and("description", segment.description());
+    private static FieldValues facts(SegmentView segment) {
+        return FieldValues.of("name", segment.name()).and("description", segment.description());
     }
 
     private static List<FieldError> wordErrors(String name, String description) {

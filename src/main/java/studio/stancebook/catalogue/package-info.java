@@ -9,6 +9,8 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
+            "activity",
             "quantity",
             "problem",
             "tyre",
@@ -18,8 +20,7 @@
             "dimension :: form",
             "measure",
             "drawing :: rendering",
-            "drawing :: side-view",
-            "account"
+            "drawing :: side-view"
         })
 package studio.stancebook.catalogue;
 

@@ -9,19 +9,16 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
             "quantity",
             "problem",
             "statistics",
-            "geometry",
-            "tyre",
             "dimension",
             "measure",
-            "catalogue",
-            "band",
-            "proposal",
-            "account",
             "drawing :: rendering",
-            "drawing :: side-view"
+            "drawing :: side-view",
+            "catalogue",
+            "proposal"
         })
 package studio.stancebook.compare;
 

@@ -12,7 +12,7 @@ final class Archetypes {
 
     /** The classes in the order of the file. */
     static List<Archetype> all() {
-        List<String[]> rows = TableFile.rows("archetypes.txt");
+        List<String[]> rows = InventedTable.rows("archetypes.txt");
         String[] head = rows.get(0);
         List<Archetype> archetypes = new ArrayList<>();
         for (int column = 1; column < head.length; column++) {

@@ -3,7 +3,7 @@ package studio.stancebook.demo;
 import java.util.List;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;

@@ -5,8 +5,8 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
-import studio.stancebook.account.Deed;
-import studio.stancebook.account.Facts;
+import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
@@ -50,9 +50,9 @@ class DemoSegments {
                 InventedCatalogue.vehicles().stream().map(DemoSegments::draft).toList();
         transaction.executeWithoutResult(status -> {
             catalogue.addAll(drafts, by);
-            Facts invented = Facts.of("packages", drafts.size());
-            events.publishEvent(
-                    Deed.of("brought in", "packages", "demo", "Invented catalogue", Facts.none(), invented));
+            FieldValues invented = FieldValues.of("packages", drafts.size());
+            events.publishEvent(ActivityEvent.of(
+                    "brought in", "packages", "demo", "Invented catalogue", FieldValues.none(), invented));
         });
     }
 

@@ -5,10 +5,10 @@ import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.Directory;
 import studio.stancebook.account.PersonName;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 

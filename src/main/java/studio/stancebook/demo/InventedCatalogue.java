@@ -28,7 +28,7 @@ public final class InventedCatalogue {
                         Names.of(vehicles.size()),
                         type.segment(),
                         year,
-                        new Recorder(skeleton, chance).record(i % 2 == 0)));
+                        new DimensionSampler(skeleton, chance).record(i % 2 == 0)));
             }
         }
         return vehicles;
@@ -42,7 +42,7 @@ public final class InventedCatalogue {
                 .orElseThrow();
         Chance none = Chance.none();
         Fitment tyres = type.fitments().get(type.fitments().size() / 2);
-        return new Recorder(Skeleton.drawn(type, tyres, none), none).record(true);
+        return new DimensionSampler(Skeleton.drawn(type, tyres, none), none).record(true);
     }
 
     private static Skeleton sound(Archetype type, Fitment tyres, Chance chance) {

@@ -8,13 +8,15 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
+            "activity",
+            "account",
+            "problem",
             "tyre",
             "geometry",
-            "dimension",
             "statistics",
-            "problem",
+            "dimension",
             "measure",
-            "account",
             "catalogue",
             "band",
             "proposal"

@@ -8,7 +8,7 @@
  * the lettering of a sheet, to which every line weight is tied.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "tyre", "geometry", "dimension", "measure", "problem", "paper"})
+@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry", "dimension", "measure", "paper"})
 package studio.stancebook.drawing;
 
 import org.jspecify.annotations.NullMarked;

@@ -8,15 +8,16 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
+            "activity",
             "quantity",
             "problem",
-            "geometry",
+            "limit",
             "tyre",
+            "geometry",
             "dimension",
             "measure",
-            "catalogue",
-            "account",
-            "limit"
+            "catalogue"
         })
 package studio.stancebook.exchange;
 

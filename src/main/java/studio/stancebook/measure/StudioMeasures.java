@@ -11,8 +11,8 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.event.TransactionalEventListener;
-import studio.stancebook.account.Deed;
-import studio.stancebook.account.Facts;
+import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.measure.internal.StoredRatio;
 import studio.stancebook.measure.internal.StoredRatios;
 import studio.stancebook.problem.Conflict;
@@ -85,7 +85,8 @@ public class StudioMeasures {
             throw taken(ratio.key());
         }
         events.publishEvent(new StudioMeasuresChanged());
-        events.publishEvent(Deed.of("added", KIND, ratio.key(), ratio.name(), Facts.none(), facts(ratio)));
+        events.publishEvent(
+                ActivityEvent.of("added", KIND, ratio.key(), ratio.name(), FieldValues.none(), facts(ratio)));
         return ratio;
     }
 
@@ -109,11 +110,11 @@ public class StudioMeasures {
             throw new UnknownMeasure(key);
         }
         events.publishEvent(new StudioMeasuresChanged());
-        events.publishEvent(Deed.of("removed", KIND, key, removed.name(), facts(removed), Facts.none()));
+        events.publishEvent(ActivityEvent.of("removed", KIND, key, removed.name(), facts(removed), FieldValues.none()));
     }
 
-    private static Facts facts(StudioRatio ratio) {
-        return Facts.of("name", ratio.name()).and("definition", ratio.definition());
+    private static FieldValues facts(StudioRatio ratio) {
+        return FieldValues.of("name", ratio.name()).and("definition", ratio.definition());
     }
 
     /** First of all listeners, so that the others find the new list. */

@@ -6,7 +6,7 @@
  * <em>studio ratio</em> a measure that a studio adds, a sum of readings over a sum of readings.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry", "dimension", "account"})
+@ApplicationModule(allowedDependencies = {"access", "activity", "quantity", "problem", "tyre", "geometry", "dimension"})
 package studio.stancebook.measure;
 
 import org.jspecify.annotations.NullMarked;

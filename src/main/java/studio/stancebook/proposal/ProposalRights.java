@@ -1,7 +1,7 @@
 package studio.stancebook.proposal;
 
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /**
  * Who may do what: everybody sees all proposals but a learner, who sees his or her own; everybody but a viewer makes

@@ -9,6 +9,9 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
+            "activity",
+            "account",
             "quantity",
             "problem",
             "tyre",
@@ -17,14 +20,13 @@
             "dimension",
             "dimension :: form",
             "measure",
-            "catalogue",
-            "band",
-            "account",
             "drawing",
             "drawing :: rendering",
             "drawing :: side-view",
             "drawing :: strip",
-            "paper"
+            "paper",
+            "catalogue",
+            "band"
         })
 package studio.stancebook.proposal;
 

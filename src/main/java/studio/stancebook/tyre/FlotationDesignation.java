@@ -29,8 +29,8 @@ record FlotationDesignation(
 
     /** @throws IllegalArgumentException if a number is outside its range, or the rim does not fit into the tyre */
     FlotationDesignation {
-        Plausible.require("overall diameter", diameterInches, DIAMETERS_INCHES, "inches");
-        Plausible.require("section width", widthInches, WIDTHS_INCHES, "inches");
+        PlausibleSize.require("overall diameter", diameterInches, DIAMETERS_INCHES, "inches");
+        PlausibleSize.require("section width", widthInches, WIDTHS_INCHES, "inches");
         new RimCode(rimCode);
         if (diameterInches - rimCode < LEAST_RUBBER_INCHES) {
             throw new IllegalArgumentException("rim code " + NumberText.plain(rimCode, 1)

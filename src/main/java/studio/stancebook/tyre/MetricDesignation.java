@@ -36,8 +36,8 @@ record MetricDesignation(
 
     /** @throws IllegalArgumentException if a number is outside its range */
     MetricDesignation {
-        Plausible.require("section width", sectionWidthMm, WIDTHS_MM, "mm");
-        Plausible.require("aspect ratio", aspectPercent, ASPECTS_PERCENT, "");
+        PlausibleSize.require("section width", sectionWidthMm, WIDTHS_MM, "mm");
+        PlausibleSize.require("aspect ratio", aspectPercent, ASPECTS_PERCENT, "");
         new RimCode(rimCode);
     }
 

@@ -16,7 +16,7 @@ record RimCode(double inches) {
 
     /** @throws IllegalArgumentException if the code is outside 8 to 30 or not a multiple of 0.5 */
     RimCode {
-        Plausible.require("rim code", inches, RANGE, "");
+        PlausibleSize.require("rim code", inches, RANGE, "");
         if (2 * inches != Math.rint(2 * inches)) {
             throw new IllegalArgumentException(
                     "rim code " + NumberText.plain(inches, 3) + " is not accepted, whole and half codes are");

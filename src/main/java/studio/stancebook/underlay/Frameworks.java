@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.ClassSnapshot;

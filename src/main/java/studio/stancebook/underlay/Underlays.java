@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.VectorPage;
 import studio.stancebook.quantity.NumberText;
@@ -50,7 +50,7 @@ public class Underlays {
         String description = description(framework, layout);
         List<Group> groups = new ArrayList<>();
         groups.add(new Group("construction", Group.Role.FIGURE, description, canvas.marks()));
-        groups.addAll(new Table(framework, layout, date).groups());
+        groups.addAll(new FigureTable(framework, layout, date).groups());
         return new VectorPage(
                 "Underlay: " + framework.title() + ", 1:" + layout.denominator(),
                 description,
@@ -62,7 +62,7 @@ public class Underlays {
 
     private static String description(Framework framework, Layout layout) {
         String values = framework.proportions().values().stream()
-                .map(p -> Table.name(p) + " " + NumberText.fixed(p.value(), p.decimals())
+                .map(p -> FigureTable.name(p) + " " + NumberText.fixed(p.value(), p.decimals())
                         + (p.degrees() ? " degrees" : " wheels"))
                 .collect(Collectors.joining(", "));
         return "Construction sheet facing left at 1:" + layout.denominator() + ", tyre diameter "

@@ -8,19 +8,18 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
             "quantity",
             "problem",
+            "limit",
             "tyre",
-            "geometry",
             "statistics",
             "dimension",
             "measure",
+            "paper",
             "catalogue",
             "band",
-            "proposal",
-            "account",
-            "limit",
-            "paper"
+            "proposal"
         })
 package studio.stancebook.underlay;
 

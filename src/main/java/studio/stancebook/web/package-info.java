@@ -2,11 +2,10 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "access",
             "quantity",
             "problem",
             "edge",
-            "account",
-            "upkeep",
             "geometry",
             "dimension",
             "dimension :: form",
@@ -15,7 +14,8 @@
             "drawing :: side-view",
             "drawing :: strip",
             "catalogue",
-            "proposal"
+            "proposal",
+            "operations"
         })
 package studio.stancebook.web;
 

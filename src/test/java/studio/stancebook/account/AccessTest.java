@@ -14,8 +14,10 @@ import org.springframework.http.MediaType;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** Who may see what, and what browsers are told. */
@@ -26,7 +28,7 @@ class AccessTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @ParameterizedTest
     @ValueSource(
@@ -185,7 +187,7 @@ class AccessTest {
         browser.signIn(person.email(), StudioClients.PASSWORD);
         assertThat(browser.get("/account").statusCode()).isEqualTo(200);
 
-        staff.change(person.personId(), new ExpectedVersion(0), new PersonChange("Leaving", "designer", false));
+        people.change(person.personId(), new ExpectedVersion(0), new PersonChange("Leaving", "designer", false));
 
         assertThat(browser.get("/account").statusCode()).isEqualTo(302);
         assertThat(studio.browser()
@@ -201,7 +203,7 @@ class AccessTest {
         browser.signIn(person.email(), StudioClients.PASSWORD);
         assertThat(browser.get("/studio/people").statusCode()).isEqualTo(403);
 
-        staff.change(person.personId(), new ExpectedVersion(0), new PersonChange("Rising", "lead", true));
+        people.change(person.personId(), new ExpectedVersion(0), new PersonChange("Rising", "lead", true));
 
         assertThat(browser.get("/studio/people").statusCode()).isEqualTo(200);
     }
@@ -212,7 +214,7 @@ class AccessTest {
         StudioBrowser browser = studio.browser();
         browser.signIn(person.email(), StudioClients.PASSWORD);
 
-        staff.resetPassword(person.personId(), "quite another password");
+        people.resetPassword(person.personId(), "quite another password");
 
         assertThat(browser.get("/account").statusCode()).isEqualTo(302);
         browser.signIn(person.email(), "quite another password");

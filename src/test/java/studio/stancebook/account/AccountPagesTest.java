@@ -13,8 +13,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** The pages of people and of one's own account. */
@@ -28,7 +30,7 @@ class AccountPagesTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService personService;
 
     @Test
     void addsAPerson() {
@@ -108,7 +110,7 @@ class AccountPagesTest {
         HttpResponse<String> answer = change(person, Map.of("displayName", "Changed", "role", "viewer"));
 
         assertThat(answer.statusCode()).isEqualTo(302);
-        assertThat(staff.get(person.personId()).displayName()).isEqualTo("Changed");
+        assertThat(personService.get(person.personId()).displayName()).isEqualTo("Changed");
         assertThat(studio.browser()
                         .trySigningIn(person.email(), StudioClients.PASSWORD)
                         .statusCode())
@@ -118,7 +120,7 @@ class AccountPagesTest {
     @Test
     void showsWhatIsStoredBesideWhatWasTypedWhenSomebodyElseWasFaster() {
         SignedIn person = somebody(Role.DESIGNER);
-        staff.change(person.personId(), new ExpectedVersion(0), new PersonChange("Their name", "tutor", true));
+        personService.change(person.personId(), new ExpectedVersion(0), new PersonChange("Their name", "tutor", true));
 
         HttpResponse<String> answer =
                 change(person, Map.of("displayName", "My name", "role", "viewer", "active", "true"));
@@ -127,12 +129,12 @@ class AccountPagesTest {
 
         assertThat(answer.statusCode()).isEqualTo(412);
         assertThat(answer.body())
-                .contains("Somebody else changed this person meanwhile")
+                .contains("Somebody else changed this person in the meantime")
                 .contains("Their name, Tutor")
                 .contains("value=\"My name\"")
                 .contains("name=\"version\" value=\"1\"");
         assertThat(again.statusCode()).isEqualTo(302);
-        assertThat(staff.get(person.personId()).displayName()).isEqualTo("My name");
+        assertThat(personService.get(person.personId()).displayName()).isEqualTo("My name");
     }
 
     @Test
@@ -233,7 +235,8 @@ class AccountPagesTest {
                                 Map.of("displayName", "X", "role", "lead", "active", "true", "version", "0"))
                         .statusCode())
                 .isEqualTo(403);
-        assertThat(staff.get(studio.person(Role.TUTOR).personId()).role()).isEqualTo(Role.TUTOR);
+        assertThat(personService.get(studio.person(Role.TUTOR).personId()).role())
+                .isEqualTo(Role.TUTOR);
     }
 
     private HttpResponse<String> change(SignedIn person, Map<String, String> fields) {

@@ -18,14 +18,16 @@ import org.springframework.session.FindByIndexNameSessionRepository;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenService;
 import studio.stancebook.account.session.AgedSessions;
+import studio.stancebook.activity.ActivityFilter;
+import studio.stancebook.activity.ActivityLine;
+import studio.stancebook.activity.ActivityRecord;
 import studio.stancebook.problem.ExpectedVersion;
-import studio.stancebook.review.ActivityFilter;
-import studio.stancebook.review.ActivityLine;
-import studio.stancebook.review.ActivityRecord;
 
 /** What takes a fresh proof of who one is, how it is given, and when a session ends whatever happens. */
 @StudioTest
@@ -38,10 +40,10 @@ class ConfirmTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService personService;
 
     @Autowired
-    TokenDesk desk;
+    TokenService tokens;
 
     @Autowired
     ActivityRecord activity;
@@ -105,7 +107,7 @@ class ConfirmTest {
         assertThat(asked.statusCode()).isEqualTo(302);
         assertThat(location(asked)).endsWith("/account/confirm?back=" + page.replace("/", "%2F"));
         assertThat(studio.countPeople()).isEqualTo(people);
-        assertThat(desk.list(lead)).isEmpty();
+        assertThat(tokens.list(lead)).isEmpty();
         assertThat(browser.get("/account").statusCode()).isEqualTo(200);
     }
 
@@ -134,9 +136,11 @@ class ConfirmTest {
         HttpResponse<String> refused = confirm(browser, "not the password", "/studio/backup");
 
         assertThat(refused.statusCode()).isEqualTo(422);
-        assertThat(refused.body()).contains("This is not your password.").contains("value=\"/studio/backup\"");
+        assertThat(refused.body())
+                .contains("This is not your current password.")
+                .contains("value=\"/studio/backup\"");
         assertThat(browser.get("/studio/backup").statusCode()).isEqualTo(302);
-        assertThat(actions(lead)).startsWith("refused");
+        assertThat(actions(lead, "password")).startsWith("refused");
     }
 
     /** The limit of docs/operations.md: ten wrong passwords, and then not even the right one. */
@@ -194,8 +198,8 @@ class ConfirmTest {
         SignedIn person = somebody(Role.DESIGNER);
         StudioBrowser browser = signedIn(person);
 
-        staff.change(person.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
-        staff.change(person.personId(), new ExpectedVersion(1), new PersonChange("Back", "designer", true));
+        personService.change(person.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
+        personService.change(person.personId(), new ExpectedVersion(1), new PersonChange("Back", "designer", true));
 
         assertThat(browser.get("/account").statusCode()).isEqualTo(302);
     }
@@ -205,7 +209,11 @@ class ConfirmTest {
     }
 
     private List<String> actions(SignedIn person) {
-        ActivityFilter filter = new ActivityFilter(null, "sign-in", String.valueOf(person.personId()), null, null);
+        return actions(person, "sign-in");
+    }
+
+    private List<String> actions(SignedIn person, String kind) {
+        ActivityFilter filter = new ActivityFilter(null, kind, String.valueOf(person.personId()), null, null);
         return activity.list(filter, PageRequest.of(0, 20)).getContent().stream()
                 .map(ActivityLine::action)
                 .toList();

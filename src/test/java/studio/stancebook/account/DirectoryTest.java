@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 @StudioTest
 class DirectoryTest {

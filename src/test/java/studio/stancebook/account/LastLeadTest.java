@@ -9,8 +9,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.ExpectedVersion;
 
@@ -21,7 +23,7 @@ abstract class LastLeadTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @Autowired
     Directory directory;
@@ -62,7 +64,7 @@ abstract class LastLeadTest {
     }
 
     private void change(SignedIn person, String role, boolean active) {
-        ExpectedVersion now = new ExpectedVersion(staff.get(person.personId()).version());
-        staff.change(person.personId(), now, new PersonChange(person.name(), role, active));
+        ExpectedVersion now = new ExpectedVersion(people.get(person.personId()).version());
+        people.change(person.personId(), now, new PersonChange(person.name(), role, active));
     }
 }

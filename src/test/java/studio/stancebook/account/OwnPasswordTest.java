@@ -19,8 +19,9 @@ import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Role;
 import studio.stancebook.account.internal.NewPerson;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 
 /** Whoever has a password that a lead set chooses their own first. */
 @StudioTest
@@ -34,7 +35,7 @@ class OwnPasswordTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     private String email = "";
     private long id;
@@ -42,7 +43,7 @@ class OwnPasswordTest {
     @BeforeEach
     void addSomebody() {
         email = "newcomer" + MADE.incrementAndGet() + "@studio.example";
-        id = staff.add(new NewPerson(email, "Come Lately", "lead", GIVEN)).id();
+        id = people.add(new NewPerson(email, "Come Lately", "lead", GIVEN)).id();
     }
 
     @ParameterizedTest

@@ -18,8 +18,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** Passkeys over HTTP, with an authenticator written from the standard; what a browser makes of them is tested apart. */
@@ -31,7 +33,7 @@ abstract class PasskeyTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @Autowired
     JdbcClient jdbc;
@@ -147,8 +149,8 @@ abstract class PasskeyTest {
     }
 
     private void change(SignedIn person, String active) {
-        long version = staff.get(person.personId()).version();
-        staff.change(
+        long version = people.get(person.personId()).version();
+        people.change(
                 person.personId(),
                 new ExpectedVersion(version),
                 new PersonChange(person.name(), person.role().key(), Boolean.valueOf(active)));
@@ -161,7 +163,7 @@ abstract class PasskeyTest {
         StudioBrowser browser = studio.browser();
         visits.signIn(browser, device);
 
-        staff.resetPassword(person.personId(), "another password for tests");
+        people.resetPassword(person.personId(), "another password for tests");
 
         assertThat(browser.get("/account").statusCode()).isEqualTo(302);
         assertThat(visits.signIn(studio.browser(), device).statusCode()).isEqualTo(403);

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.UUID;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /** What people and their browsers do with passkeys, over HTTP. */
 record PasskeyVisits(StudioClients studio) {

@@ -12,6 +12,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
 
 /** Adding and changing people through the API. */
 abstract class PersonCallsTest {

@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
 
 /** Signing in and out by the form. */
 abstract class SignInTest {

@@ -11,6 +11,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /** Where one is signed in, and how that ends. */
 abstract class SignInsTest {

@@ -20,13 +20,15 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.client.JsonPathAssertions;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
-import studio.stancebook.account.internal.Staff;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenService;
+import studio.stancebook.activity.ActivityFilter;
+import studio.stancebook.activity.ActivityRecord;
+import studio.stancebook.activity.FieldChange;
 import studio.stancebook.problem.ExpectedVersion;
-import studio.stancebook.review.ActivityFilter;
-import studio.stancebook.review.ActivityRecord;
-import studio.stancebook.review.Change;
 
 /** The life of a token, from the password it is made with to its end. */
 abstract class TokenTest {
@@ -41,10 +43,10 @@ abstract class TokenTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @Autowired
-    TokenDesk desk;
+    TokenService tokens;
 
     @Autowired
     JdbcClient jdbc;
@@ -114,7 +116,7 @@ abstract class TokenTest {
                 .valueEquals(HttpHeaders.WWW_AUTHENTICATE, "Basic realm=\"stancebook\", charset=\"UTF-8\"")
                 .expectBody()
                 .jsonPath("$.detail")
-                .isEqualTo("Address and password do not match anyone who may sign in here.");
+                .isEqualTo("No account here matches this e-mail address and password.");
     }
 
     @Test
@@ -172,7 +174,7 @@ abstract class TokenTest {
         SignedIn owner = somebody(Role.DESIGNER);
         Made made = make(owner);
 
-        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Gone", "designer", false));
+        people.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Gone", "designer", false));
 
         studio.withToken(made.token())
                 .get()
@@ -189,7 +191,7 @@ abstract class TokenTest {
         RestTestClient client = studio.withToken(make(owner).token());
 
         client.get().uri("/api/v1/people").exchange().expectStatus().isForbidden();
-        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Up", "lead", true));
+        people.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Up", "lead", true));
         client.get().uri("/api/v1/people").exchange().expectStatus().isOk();
     }
 
@@ -217,14 +219,15 @@ abstract class TokenTest {
         RestTestClient client = studio.withToken(make(owner).token());
 
         client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
-        var first = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+        var first = tokens.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
         client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
-        var second = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+        var second =
+                tokens.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
         jdbc.sql("UPDATE access_token SET last_used_at = last_used_at - INTERVAL '61' SECOND WHERE person_id = :id")
                 .param("id", owner.personId())
                 .update();
         client.get().uri("/api/v1/tokens").exchange().expectStatus().isOk();
-        var third = desk.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
+        var third = tokens.list(owner, PageRequest.of(0, 1)).getContent().get(0).lastUsedAt();
 
         assertThat(first).isNotNull().isEqualTo(second);
         assertThat(third).isAfterOrEqualTo(first);
@@ -319,8 +322,8 @@ abstract class TokenTest {
         SignedIn owner = somebody(Role.DESIGNER);
         Made made = make(owner);
 
-        staff.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
-        staff.change(owner.personId(), new ExpectedVersion(1), new PersonChange("Back", "designer", true));
+        people.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
+        people.change(owner.personId(), new ExpectedVersion(1), new PersonChange("Back", "designer", true));
 
         studio.withToken(made.token())
                 .get()
@@ -328,11 +331,11 @@ abstract class TokenTest {
                 .exchange()
                 .expectStatus()
                 .isUnauthorized();
-        assertThat(desk.list(owner)).isEmpty();
-        assertThat(changesOf(owner)).contains(new Change("tokens revoked", null, "1"));
+        assertThat(tokens.list(owner)).isEmpty();
+        assertThat(changesOf(owner)).contains(new FieldChange("tokens revoked", null, "1"));
     }
 
-    private List<Change> changesOf(SignedIn person) {
+    private List<FieldChange> changesOf(SignedIn person) {
         ActivityFilter filter = new ActivityFilter(null, "person", String.valueOf(person.personId()), null, null);
         return activity.list(filter, PageRequest.of(0, 20)).getContent().stream()
                 .flatMap(line -> line.changes().stream())

@@ -13,7 +13,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.NewPerson;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 
 /** A lead comes in, adds somebody, makes a token and looks at the API, in a real browser. */
 @StudioTest
@@ -28,7 +28,7 @@ class AccountJourneyIT {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     private BrowserVisit visit;
 
@@ -83,7 +83,7 @@ class AccountJourneyIT {
     @Test
     void choosesAPasswordInPlaceOfTheOneThatALeadSet() {
         String email = "given.in.browser@studio.example";
-        staff.add(new NewPerson(email, "Given In Browser", "tutor", "given by the lead"));
+        people.add(new NewPerson(email, "Given In Browser", "tutor", "given by the lead"));
         Page page = page(ColorScheme.LIGHT, 1280);
 
         page.navigate(studio.address() + "/segments");

@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /** A designer's lead brings a table in and takes it out, in a real browser. */
 @StudioTest
@@ -65,11 +65,11 @@ class BringInJourneyIT {
                 .isEqualTo("dimension:wheelbase");
         assertThat(page.getByLabel("What the column Body holds").inputValue()).isEmpty();
         page.getByLabel("Keep the good rows").check();
-        page.getByLabel("Make segments that are not there yet").check();
+        page.getByLabel("Make segments that do not exist yet").check();
         page.getByRole(AriaRole.BUTTON, button("Check it")).click();
 
         page.getByText("3000 of the rows can come in, 1 cannot").waitFor();
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Bring in"))
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Import"))
                 .click();
         page.getByText("packages are in the catalogue").waitFor();
 
@@ -97,7 +97,7 @@ class BringInJourneyIT {
         page.getByRole(AriaRole.ALERT).waitFor();
         check(page, "columns refused");
         page.getByLabel("What the column Class holds").selectOption("field:segment");
-        page.getByLabel("Make segments that are not there yet").check();
+        page.getByLabel("Make segments that do not exist yet").check();
         page.getByRole(AriaRole.BUTTON, button("Check it")).click();
         page.getByText("Nothing comes in while").waitFor();
         check(page, "report");
@@ -109,7 +109,7 @@ class BringInJourneyIT {
     private void send(Page page, FilePayload file) {
         page.navigate(studio.address() + "/bring-in");
         page.getByLabel("Table").setInputFiles(file);
-        page.getByRole(AriaRole.BUTTON, button("Look at the file")).click();
+        page.getByRole(AriaRole.BUTTON, button("Read the file")).click();
         page.getByLabel("What the column Class holds").waitFor();
     }
 

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /** One person at one browser: signs in, opens pages, holds them to the rules, and hears what the browser complains of. */
 final class BrowserVisit implements AutoCloseable {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.InventedFleet;
@@ -70,7 +70,7 @@ class CatalogueJourneyIT {
         assertThat(page.locator("main").innerText())
                 .contains("does not count in its class")
                 .contains("Only a trial");
-        page.getByRole(AriaRole.BUTTON, button("Take it back")).click();
+        page.getByRole(AriaRole.BUTTON, button("Count it again")).click();
         page.getByRole(AriaRole.LINK, link(name)).click();
         assertThat(page.locator("#class").innerText()).contains("1 package counts");
         assertThat(visit.complaints()).isEmpty();

@@ -29,7 +29,7 @@ import org.springframework.test.context.TestPropertySource;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageSummary;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** The main job in a real browser: bring in benchmarks, set a band, judge a proposal, correct it, see it pass. */
 @StudioTest
@@ -49,7 +49,7 @@ class MainJourneyIT {
     private void bringInCar90(Page page) {
         page.navigate(studio.address() + "/bring-in");
         page.getByLabel("Table").setInputFiles(Path.of("src/test/resources/reference/car90.csv"));
-        page.getByRole(AriaRole.BUTTON, button("Look at the file")).click();
+        page.getByRole(AriaRole.BUTTON, button("Read the file")).click();
         column(page, "row").selectOption(new SelectOption().setLabel("Name"));
         column(page, "type").selectOption(new SelectOption().setLabel("Segment"));
         page.locator("input[name=partial]").check();
@@ -81,7 +81,7 @@ class MainJourneyIT {
         page.locator("#f-segment").selectOption("compact");
         page.locator("#dimensions-wheelbase").fill("2800");
         page.locator("#dimensions-overallLength").fill("4500");
-        page.getByRole(AriaRole.BUTTON, button("Make the proposal")).click();
+        page.getByRole(AriaRole.BUTTON, button("Save the proposal")).click();
 
         // 2800 / 4500 = 0.6222 lies 0.0422 above 0.58; 0.58 x 4500 = 2610 is 190 mm less wheelbase, 2800 / 0.58 = 4828
         // is 328 mm more length.

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** What pages are made of, in a real browser: the theme switch, the way by keyboard, the face of the letters. */
 @StudioTest
@@ -46,19 +46,19 @@ class PartsOfPagesIT {
                 .setColorScheme(ColorScheme.LIGHT)
                 .setJavaScriptEnabled(script)
                 .setViewportSize(1280, 900));
-        page.navigate(studio.address() + "/living?page=1");
+        page.navigate(studio.address() + "/style-guide?page=1");
         assertThat(ground(page)).isEqualTo(FILM);
 
         page.waitForResponse(
                 answer -> answer.url().endsWith("/theme"),
-                () -> page.getByRole(AriaRole.BUTTON, named("Dark: blueprint")).click());
-        page.waitForURL(studio.address() + "/living?page=1");
+                () -> page.getByRole(AriaRole.BUTTON, named("Dark")).click());
+        page.waitForURL(studio.address() + "/style-guide?page=1");
         page.locator("html[data-theme=dark]").waitFor();
         assertThat(ground(page)).isEqualTo(BLUEPRINT);
 
         page.navigate(studio.address() + "/");
         assertThat(ground(page)).isEqualTo(BLUEPRINT);
-        assertThat(page.getByRole(AriaRole.BUTTON, named("Dark: blueprint")).getAttribute("aria-pressed"))
+        assertThat(page.getByRole(AriaRole.BUTTON, named("Dark")).getAttribute("aria-pressed"))
                 .isEqualTo("true");
     }
 
@@ -88,7 +88,7 @@ class PartsOfPagesIT {
     @Test
     void areSetInTheFaceServedFromHereWithFiguresOfOneWidth() {
         Page page = signedIn(new NewContextOptions().setViewportSize(1280, 900));
-        page.navigate(studio.address() + "/living");
+        page.navigate(studio.address() + "/style-guide");
         assertThat(page.evaluate("document.fonts.ready.then(() => document.fonts.check('16px Overpass'))"))
                 .isEqualTo(true);
         Object widths = page.evaluate("""

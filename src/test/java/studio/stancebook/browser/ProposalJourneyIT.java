@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.Catalogue;
@@ -82,7 +82,7 @@ class ProposalJourneyIT {
         page.getByLabel("Lower limit").fill("4,0");
         page.getByLabel("Upper limit").fill("4.4");
         page.locator("#f-reason").fill("As the studio has drawn them");
-        page.getByRole(AriaRole.BUTTON, named("See what it would be")).click();
+        page.getByRole(AriaRole.BUTTON, named("Preview")).click();
         assertThat(page.locator("#set").innerText()).contains("of 12 values of the class would lie outside");
         page.getByRole(AriaRole.BUTTON, named("Set the band")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("The band is set: version 1.");
@@ -92,7 +92,7 @@ class ProposalJourneyIT {
         page.locator("#dimensions-wheelbase").fill("119.7 in");
         page.locator("#dimensions-frontTyreDiameter").fill("660");
         page.locator("#dimensions-rearTyreDiameter").fill("660");
-        page.getByRole(AriaRole.BUTTON, named("Make the proposal")).click();
+        page.getByRole(AriaRole.BUTTON, named("Save the proposal")).click();
         assertThat(page.locator(".finding").innerText())
                 .isEqualTo("One of 1 measures is outside its band; none is too close to call.");
         assertThat(page.locator("#verdicts").innerText()).contains("wheelbase \u2212136\u00a0mm");

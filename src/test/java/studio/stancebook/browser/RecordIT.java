@@ -15,7 +15,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.PackageView;
@@ -62,7 +62,7 @@ class RecordIT {
     void goesFromTheStudioToALineAndToAVerifiedChain() throws IOException {
         visit = BrowserVisit.of(studio.person(Role.LEAD), chromium, studio, ColorScheme.LIGHT, 1280);
         Page page = visit.open("/studio");
-        page.getByRole(AriaRole.LINK, named("To the activity record")).click();
+        page.getByRole(AriaRole.LINK, named("Open the activity record")).click();
         page.getByLabel("What kind of thing").selectOption("segment");
         page.getByLabel("Its id or key").fill(segment);
         page.getByRole(AriaRole.BUTTON, named("Show").setExact(true)).click();
@@ -70,13 +70,13 @@ class RecordIT {
         assertThat(page.locator("tbody").innerText()).contains("segment made", "Segment of a test");
 
         Download file = page.waitForDownload(
-                () -> page.getByRole(AriaRole.LINK, named("Save as CSV")).click());
+                () -> page.getByRole(AriaRole.LINK, named("Download CSV")).click());
         assertThat(Files.readString(file.path())).contains("made,segment," + segment + ",");
 
         page.getByRole(AriaRole.LINK, named("Show all")).click();
         page.getByRole(AriaRole.LINK, named("Next")).click();
         assertThat(page.url()).contains("page=1");
-        page.getByRole(AriaRole.LINK, named("Verify the chain")).click();
+        page.getByRole(AriaRole.LINK, named("Verify the record")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("The activity record is whole: ");
     }
 

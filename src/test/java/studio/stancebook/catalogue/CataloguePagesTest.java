@@ -22,7 +22,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Origin;
@@ -309,7 +309,7 @@ class CataloguePagesTest {
         assertThat(viewer.get(all + "&view=pictures").body())
                 .contains("side-view-thumbnail")
                 .contains("Invented long");
-        assertThat(viewer.get(all + "&q=nothing+like+it").body()).contains("No benchmark is like that");
+        assertThat(viewer.get(all + "&q=nothing+like+it").body()).contains("No benchmark matches");
         HttpResponse<String> wrong = viewer.get(all + "&fromYear=soon&min=x");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body()).contains("&quot;soon&quot; is not a year").contains("value=\"soon\"");

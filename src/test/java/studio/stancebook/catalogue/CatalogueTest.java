@@ -173,7 +173,7 @@ abstract class CatalogueTest {
         long id = catalogue.addAll(List.of(notClosing), "Designer").get(0);
         assertThat(catalogue.get(id).openQueries())
                 .singleElement()
-                .satisfies(query -> assertThat(query.cause()).isEqualTo(QueryCause.DOES_NOT_CLOSE));
+                .satisfies(query -> assertThat(query.cause()).isEqualTo(IssueCause.DOES_NOT_CLOSE));
     }
 
     @Test

@@ -20,7 +20,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient.ResponseSpec;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Benchmark packages over HTTP. */
 abstract class PackageCallsTest {

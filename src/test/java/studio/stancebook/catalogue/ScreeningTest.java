@@ -40,7 +40,7 @@ abstract class ScreeningTest {
         PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
 
         assertThat(added.openQueries()).singleElement().satisfies(query -> {
-            assertThat(query.cause()).isEqualTo(QueryCause.FAR_FROM_CLASS);
+            assertThat(query.cause()).isEqualTo(IssueCause.FAR_FROM_CLASS);
             assertThat(query.valueKey()).isEqualTo("wheelbase");
             assertThat(query.question()).contains("3100 mm").contains("2725 mm").contains("+16.9");
         });
@@ -70,7 +70,7 @@ abstract class ScreeningTest {
                 "Designer");
 
         assertThat(added.openQueries())
-                .extracting(PackageQuery::valueKey)
+                .extracting(PackageIssue::valueKey)
                 .contains("frontTyreDiameter", "rearTyreDiameter")
                 .doesNotContain("wheelbase", "height-in-wheels", "tyre-stagger");
     }
@@ -82,7 +82,7 @@ abstract class ScreeningTest {
         PackageView changed =
                 catalogue.change(added.id(), new ExpectedVersion(0), draft("Typing error", 2710), "Designer");
 
-        assertThat(changed.queries()).extracting(PackageQuery::cause).containsExactly(QueryCause.SAME_DIMENSIONS);
+        assertThat(changed.queries()).extracting(PackageIssue::cause).containsExactly(IssueCause.SAME_DIMENSIONS);
     }
 
     @Test
@@ -105,7 +105,7 @@ abstract class ScreeningTest {
         PackageView added = catalogue.add(draft("A again", 2700), "Designer");
 
         assertThat(added.openQueries()).singleElement().satisfies(query -> {
-            assertThat(query.cause()).isEqualTo(QueryCause.SAME_DIMENSIONS);
+            assertThat(query.cause()).isEqualTo(IssueCause.SAME_DIMENSIONS);
             assertThat(query.question()).contains("A (2020)");
         });
     }

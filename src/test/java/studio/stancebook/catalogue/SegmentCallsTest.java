@@ -11,7 +11,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient.ResponseSpec;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Segments and the statistics of their classes over HTTP. */
 abstract class SegmentCallsTest {

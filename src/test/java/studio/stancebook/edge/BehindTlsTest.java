@@ -12,7 +12,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** What a browser is told when TLS ends at a proxy, with the settings that docs/operations.md names for it. */
 @AtTheEdge

@@ -2,7 +2,7 @@ package studio.stancebook.edge;
 
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.context.annotation.Primary;
-import studio.stancebook.upkeep.memory.HeapUse;
+import studio.stancebook.operations.memory.HeapUse;
 
 /** A heap that a test fills. */
 @TestComponent

@@ -19,7 +19,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.JdbcTemplate;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** The server behind HAProxy, with the configuration that docs/operations.md names. */
 @AtTheEdge
@@ -86,7 +86,7 @@ class ReverseProxyTest {
         assertThat(answer).startsWith("HTTP/1.1 302");
         assertThat(BehindTlsTest.fields("Location", answer)).containsExactly("/");
         assertThat(BehindTlsTest.fields("Set-Cookie", answer))
-                .anySatisfy(set -> assertThat(set).startsWith("session=").contains("Secure"));
+                .anySatisfy(set -> assertThat(set).startsWith("__Host-session=").contains("Secure"));
         assertThat(recorded()).contains(CLIENT).doesNotContain("192.0.2.66").doesNotContain(AtTheEdge.PROXY);
     }
 

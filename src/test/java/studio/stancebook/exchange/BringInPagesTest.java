@@ -20,8 +20,8 @@ import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageDraft;
@@ -268,10 +268,7 @@ class BringInPagesTest {
                 browser.submit(
                         upload, upload + "/check", asShown(browser.get(upload).body(), "x", "")));
 
-        assertThat(failed)
-                .contains("Nothing was brought in")
-                .contains("Row 502")
-                .contains("quotation mark");
+        assertThat(failed).contains("Nothing was imported").contains("Row 502").contains("quotation mark");
     }
 
     @ParameterizedTest

@@ -21,8 +21,8 @@ import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.limit.Bulkhead;
 
 /** Exports while others export: some at once, the rest asked to come again, and pages answer meanwhile. */

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageSummary;
@@ -30,10 +30,10 @@ import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.exchange.intake.Delivery;
-import studio.stancebook.exchange.intake.ImportOptions;
-import studio.stancebook.exchange.intake.Importer;
-import studio.stancebook.exchange.intake.PackageFile;
+import studio.stancebook.exchange.importing.Delivery;
+import studio.stancebook.exchange.importing.ImportOptions;
+import studio.stancebook.exchange.importing.Importer;
+import studio.stancebook.exchange.importing.PackageFile;
 import tools.jackson.databind.JsonNode;
 
 /** Bringing files in by the call. */

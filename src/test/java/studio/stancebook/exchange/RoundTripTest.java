@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageDraft;
@@ -21,7 +21,7 @@ import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.exchange.takeout.ExportFormat;
+import studio.stancebook.exchange.exporting.ExportFormat;
 import studio.stancebook.problem.ExpectedVersion;
 import tools.jackson.databind.JsonNode;
 

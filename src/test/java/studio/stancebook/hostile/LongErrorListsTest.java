@@ -21,7 +21,7 @@ import org.springframework.util.MultiValueMap;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Segments;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

@@ -30,9 +30,9 @@ import org.w3c.dom.NodeList;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.account.internal.NewToken;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.TokenService;
 
 /** Names, reasons and notes with markup in them: shown as the text they are, on every page and drawing. */
 @StudioTest
@@ -57,7 +57,7 @@ class PlantedNamesTest {
     StudioClients studio;
 
     @Autowired
-    TokenDesk desk;
+    TokenService tokens;
 
     private int planted;
 
@@ -247,7 +247,7 @@ class PlantedNamesTest {
                         "denominator",
                         List.of("overallLength")),
                 FINE);
-        desk.issue(studio.person(Role.LEAD), NewToken.named(text));
+        tokens.issue(studio.person(Role.LEAD), NewToken.named(text));
         planted++;
     }
 

@@ -20,7 +20,7 @@ import org.springframework.core.env.Environment;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.rights.AnswerChecks;
 
 /** Bytes that are no request, or one that nothing behind the container ever sees. */

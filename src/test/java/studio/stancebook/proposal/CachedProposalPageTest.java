@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.PersonEntry;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.SegmentView;
@@ -31,7 +31,7 @@ class CachedProposalPageTest extends ProposalPageVisitor {
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\"\\s+value=\"([^\"]+)\"");
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @Autowired
     StudioMeasures measures;
@@ -108,8 +108,8 @@ class CachedProposalPageTest extends ProposalPageVisitor {
         String page = address(proposal);
         assertThat(viewer.get(page).body()).contains("Name of before").contains("Segment of a test");
 
-        PersonEntry person = staff.get(owner.personId());
-        staff.change(
+        PersonEntry person = people.get(owner.personId());
+        people.change(
                 person.id(),
                 new ExpectedVersion(person.version()),
                 new PersonChange("Name of now", Role.DESIGNER.key(), true));

@@ -9,7 +9,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /**
  * Off-road criteria through the API and on the page. Thresholds: 49 CFR 523.5(b)(2), approach 28, breakover 14, departure 20

@@ -9,7 +9,7 @@ import org.springframework.context.annotation.Import;
 import studio.stancebook.CountedStatements;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Invented;
 
 /**

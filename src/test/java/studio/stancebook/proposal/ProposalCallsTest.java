@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.client.EntityExchangeResult;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Proposals through the API. */
 abstract class ProposalCallsTest extends ProposalClient {

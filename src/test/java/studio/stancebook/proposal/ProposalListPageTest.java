@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** The list of proposals, and what of it and behind it is whose. */
@@ -34,7 +34,7 @@ class ProposalListPageTest extends ProposalPageVisitor {
                 .doesNotContain("/proposals/new")
                 .doesNotContain("??");
         assertThat(viewer.get("/proposals?segment=" + segment + "&stage=agreed").body())
-                .contains("No proposal is like this");
+                .contains("No proposal matches");
         assertThat(viewer.get("/proposals?segment=" + segment + "&sort=outside,desc")
                         .statusCode())
                 .isEqualTo(200);

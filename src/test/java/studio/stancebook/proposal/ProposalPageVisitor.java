@@ -7,7 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.Catalogue;

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** The pages of one proposal, used as without script. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import studio.stancebook.PdfChecker;
 import studio.stancebook.PdfWords;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.demo.InventedCatalogue;
 import studio.stancebook.dimension.DimensionSet;

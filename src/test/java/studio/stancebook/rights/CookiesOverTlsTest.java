@@ -20,7 +20,7 @@ import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Cookies where TLS may end at a proxy: their names and marks, and that no session changes from one way to the other. */
 @StudioTest

@@ -23,12 +23,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.review.ActivityFilter;
-import studio.stancebook.review.ActivityLine;
-import studio.stancebook.review.Change;
-import studio.stancebook.review.internal.StoredLines;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.activity.ActivityFilter;
+import studio.stancebook.activity.ActivityLine;
+import studio.stancebook.activity.FieldChange;
+import studio.stancebook.activity.internal.StoredLines;
 
 /**
  * Asks for what there is, with what is right, as everybody there can be; compares who is answered with {@code
@@ -129,7 +129,7 @@ class EveryRouteTest {
         String path = things.path(stanza.address());
         String body = filledFor(visitor, things.filled(stanza.body()));
         Map<String, String> headers = filled(stanza.headers(), things);
-        List<Change> changes = changes(stanza, things);
+        List<FieldChange> changes = changes(stanza, things);
         long before = stored.head().lineCount();
         Instant start = Instant.now().truncatedTo(ChronoUnit.MILLIS);
 
@@ -183,10 +183,10 @@ class EveryRouteTest {
                 .collect(Collectors.toMap(Map.Entry::getKey, header -> things.filled(header.getValue())));
     }
 
-    private static List<Change> changes(Stanza stanza, Things things) {
+    private static List<FieldChange> changes(Stanza stanza, Things things) {
         return stanza.left().stream()
                 .flatMap(left -> left.changes().stream())
-                .map(one -> new Change(one.field(), value(one.from(), things), value(one.to(), things)))
+                .map(one -> new FieldChange(one.field(), value(one.from(), things), value(one.to(), things)))
                 .toList();
     }
 
@@ -207,7 +207,7 @@ class EveryRouteTest {
     private static void checkLines(
             String told,
             Stanza.Left left,
-            List<Change> changes,
+            List<FieldChange> changes,
             SignedIn who,
             Instant start,
             List<ActivityLine> lines,

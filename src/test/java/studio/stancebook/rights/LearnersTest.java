@@ -13,7 +13,7 @@ import org.springframework.http.MediaType;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;
 

@@ -1,16 +1,16 @@
 package studio.stancebook.rights;
 
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.PasskeyDesk;
-import studio.stancebook.account.internal.Staff;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PasskeyService;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenService;
 import studio.stancebook.account.session.SignIns;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.exchange.intake.Uploads;
+import studio.stancebook.exchange.importing.Uploads;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.proposal.Proposals;
 
@@ -20,9 +20,9 @@ record Makers(
         Segments segments,
         Catalogue catalogue,
         Proposals proposals,
-        Staff staff,
-        TokenDesk tokens,
-        PasskeyDesk passkeys,
+        PersonService people,
+        TokenService tokens,
+        PasskeyService passkeys,
         Uploads uploads,
         StudioMeasures measures,
         SignIns signIns) {

@@ -10,14 +10,14 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.springframework.mock.web.MockMultipartFile;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Reading;
-import studio.stancebook.exchange.intake.Upload;
+import studio.stancebook.exchange.importing.Upload;
 import studio.stancebook.measure.StudioRatio;
 import studio.stancebook.proposal.ProposalDraft;
 
@@ -73,7 +73,7 @@ final class Things {
                 "proposal.version",
                 () -> makers.proposals().get(id("proposal"), owner).version());
         ways.put("person", this::makePerson);
-        ways.put("person.version", () -> makers.staff().get(id("person")).version());
+        ways.put("person.version", () -> makers.people().get(id("person")).version());
         ways.put(
                 "token",
                 () -> makers.tokens()

@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.SoftwareAuthenticator;
 
 /**

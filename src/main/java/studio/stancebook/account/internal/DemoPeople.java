@@ -20,7 +20,7 @@ import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /**
  * The people of the demo studio, all invented, one for each role. Their passwords are drawn at the first start and kept in
@@ -31,13 +31,17 @@ import studio.stancebook.account.Role;
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class DemoPeople implements ApplicationRunner {
 
-    private final Staff staff;
+    private final PersonService personService;
     private final Console console;
     private final TransactionTemplate transaction;
     private final Path file;
 
-    DemoPeople(Staff staff, Console console, TransactionTemplate transaction, @Value("${stancebook.data}") Path data) {
-        this.staff = staff;
+    DemoPeople(
+            PersonService personService,
+            Console console,
+            TransactionTemplate transaction,
+            @Value("${stancebook.data}") Path data) {
+        this.personService = personService;
         this.console = console;
         this.transaction = transaction;
         this.file = data.resolve("people.txt");
@@ -60,11 +64,11 @@ class DemoPeople implements ApplicationRunner {
 
     @Override
     public void run(ApplicationArguments arguments) throws IOException {
-        if (staff.isEmpty()) {
+        if (personService.isEmpty()) {
             List<NewPerson> people =
                     PEOPLE.stream().map(DemoPeople::withPassword).toList();
             write(people);
-            transaction.executeWithoutResult(status -> people.forEach(staff::addWithOwnPassword));
+            transaction.executeWithoutResult(status -> people.forEach(personService::addWithOwnPassword));
         }
     }
 

@@ -4,18 +4,18 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.problem.Forbidden;
 
 /** Lets whoever sees the console make the first lead of a studio that has nobody yet, once. */
 @Component
 public class FirstLead {
 
-    private final Staff staff;
+    private final PersonService people;
     private @Nullable String key;
 
-    FirstLead(Staff staff) {
-        this.staff = staff;
+    FirstLead(PersonService people) {
+        this.people = people;
     }
 
     /** A new key for the link on the console; any earlier one is dead. */
@@ -27,7 +27,7 @@ public class FirstLead {
 
     /** @throws Forbidden unless the key is the one on the console and there is still nobody in the studio */
     public synchronized void check(@Nullable String typedKey) {
-        if (!matches(typedKey) || !staff.isEmpty()) {
+        if (!matches(typedKey) || !people.isEmpty()) {
             throw new Forbidden("This link does not work: the studio has somebody already, the server was started anew"
                     + " since, or the link was not copied whole.");
         }
@@ -42,7 +42,7 @@ public class FirstLead {
     public synchronized void make(
             @Nullable String typedKey, @Nullable String email, @Nullable String name, @Nullable String password) {
         check(typedKey);
-        staff.addWithOwnPassword(new NewPerson(email, name, Role.LEAD.key(), password));
+        people.addWithOwnPassword(new NewPerson(email, name, Role.LEAD.key(), password));
         key = null;
     }
 

@@ -8,7 +8,7 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** The people of the studio, active or not. */
 interface People extends Repository<Person, Long> {

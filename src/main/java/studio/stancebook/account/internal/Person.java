@@ -12,8 +12,8 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /** Somebody who can sign in. Nobody is ever deleted, because what they did stays. */
 @Entity

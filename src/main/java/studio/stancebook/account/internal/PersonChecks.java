@@ -3,7 +3,7 @@ package studio.stancebook.account.internal;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
@@ -19,11 +19,13 @@ final class PersonChecks {
 
     String email(@Nullable String typed) {
         String email = Person.canonical(typed == null ? "" : typed);
-        if (email.length() > Staff.LONGEST_EMAIL || !EMAIL.matcher(email).matches() || !Legible.isLine(email)) {
+        if (email.length() > PersonService.LONGEST_EMAIL
+                || !EMAIL.matcher(email).matches()
+                || !Legible.isLine(email)) {
             object(
                     "email",
-                    told(email, "an e-mail address") + "it takes the form name@place, at most " + Staff.LONGEST_EMAIL
-                            + " characters.");
+                    told(email, "an e-mail address") + "it takes the form name@place, at most "
+                            + PersonService.LONGEST_EMAIL + " characters.");
         }
         return email;
     }

@@ -1,7 +1,7 @@
 package studio.stancebook.account.internal;
 
 import java.time.Instant;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /**
  * A person as the list of people shows them.

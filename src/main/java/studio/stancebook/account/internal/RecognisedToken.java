@@ -1,7 +1,7 @@
 package studio.stancebook.account.internal;
 
 import java.time.Instant;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /**
  * What a secret turned out to be.

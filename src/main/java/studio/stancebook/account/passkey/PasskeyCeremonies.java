@@ -29,9 +29,9 @@ import org.springframework.security.web.webauthn.registration.HttpSessionPublicK
 import org.springframework.security.web.webauthn.registration.PublicKeyCredentialCreationOptionsRepository;
 import org.springframework.stereotype.Component;
 import org.springframework.util.function.SingletonSupplier;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.PasskeyDesk;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PasskeyOwners;
+import studio.stancebook.account.internal.PasskeyService;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Refusal;
 import tools.jackson.core.type.TypeReference;
@@ -56,7 +56,7 @@ public class PasskeyCeremonies {
     private final RelyingParty party;
     private final Challenges challenges;
     private final PasskeyOwners owners;
-    private final PasskeyDesk desk;
+    private final PasskeyService passkeyService;
 
     private final PublicKeyCredentialCreationOptionsRepository underWay =
             new HttpSessionPublicKeyCredentialCreationOptionsRepository();
@@ -67,11 +67,11 @@ public class PasskeyCeremonies {
     private final Supplier<JsonMapper> json = SingletonSupplier.of(
             () -> JsonMapper.builder().addModule(new WebauthnJacksonModule()).build());
 
-    PasskeyCeremonies(RelyingParty party, Challenges challenges, PasskeyOwners owners, PasskeyDesk desk) {
+    PasskeyCeremonies(RelyingParty party, Challenges challenges, PasskeyOwners owners, PasskeyService passkeyService) {
         this.party = party;
         this.challenges = challenges;
         this.owners = owners;
-        this.desk = desk;
+        this.passkeyService = passkeyService;
     }
 
     /**
@@ -82,7 +82,7 @@ public class PasskeyCeremonies {
     public String begin(
             SignedIn who, @Nullable String label, HttpServletRequest request, HttpServletResponse response) {
         refuseIfImpossible();
-        desk.checkedLabel(who, label);
+        passkeyService.checkedLabel(who, label);
         PublicKeyCredentialCreationOptions options = operations
                 .get()
                 .createPublicKeyCredentialCreationOptions(
@@ -103,7 +103,7 @@ public class PasskeyCeremonies {
             @Nullable String credential,
             HttpServletRequest request,
             HttpServletResponse response) {
-        String checked = desk.checkedLabel(who, label);
+        String checked = passkeyService.checkedLabel(who, label);
         PublicKeyCredentialCreationOptions options = underWay.load(request);
         underWay.save(request, response, null);
         if (options == null || !who.email().equals(options.getUser().getName())) {
@@ -154,7 +154,7 @@ public class PasskeyCeremonies {
         return verified(() -> {
             PublicKeyCredential<AuthenticatorAssertionResponse> shown =
                     json.get().readValue(bounded(credential), new TypeReference<>() {});
-            return new ShownPasskey(shown, desk.ownerOf(shown.getRawId()));
+            return new ShownPasskey(shown, passkeyService.ownerOf(shown.getRawId()));
         });
     }
 
@@ -207,7 +207,7 @@ public class PasskeyCeremonies {
     private Webauthn4JRelyingPartyOperations makeOperations() {
         Webauthn4JRelyingPartyOperations made = new Webauthn4JRelyingPartyOperations(
                 owners,
-                desk,
+                passkeyService,
                 PublicKeyCredentialRpEntity.builder().id(party.id()).name(NAME).build(),
                 Set.of(party.origin()));
         made.setCustomizeCreationOptions(options -> options.timeout(Challenges.LENGTH)

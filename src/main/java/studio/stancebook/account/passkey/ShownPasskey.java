@@ -3,7 +3,7 @@ package studio.stancebook.account.passkey;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.web.webauthn.api.AuthenticatorAssertionResponse;
 import org.springframework.security.web.webauthn.api.PublicKeyCredential;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /**
  * A passkey as a browser shows it: nothing is proven yet.

@@ -5,8 +5,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.authority.FactorGrantedAuthority;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.SignInDeeds;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.SignInEvents;
 import studio.stancebook.account.passkey.PasskeyRefused;
 
 /** Lets somebody who is signed in prove once more who they are. */
@@ -15,14 +15,14 @@ public class Confirmation {
 
     private final CurrentPassword passwords;
     private final PasskeySignIn passkeys;
-    private final Renewal renewal;
-    private final SignInDeeds deeds;
+    private final SignInRenewal renewal;
+    private final SignInEvents signInEvents;
 
-    Confirmation(CurrentPassword passwords, PasskeySignIn passkeys, Renewal renewal, SignInDeeds deeds) {
+    Confirmation(CurrentPassword passwords, PasskeySignIn passkeys, SignInRenewal renewal, SignInEvents signInEvents) {
         this.passwords = passwords;
         this.passkeys = passkeys;
         this.renewal = renewal;
-        this.deeds = deeds;
+        this.signInEvents = signInEvents;
     }
 
     /**
@@ -50,7 +50,7 @@ public class Confirmation {
     }
 
     private void confirm(SignedIn who, String factor, HttpServletRequest request, HttpServletResponse response) {
-        deeds.confirmed(who, request.getRemoteAddr());
+        signInEvents.confirmed(who, request.getRemoteAddr());
         renewal.renew(who, factor, request, response);
     }
 }

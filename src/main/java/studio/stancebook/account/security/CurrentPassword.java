@@ -2,9 +2,9 @@ package studio.stancebook.account.security;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.SignInDeeds;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.SignInEvents;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.TooMany;
 
@@ -12,14 +12,14 @@ import studio.stancebook.problem.TooMany;
 @Component
 public class CurrentPassword {
 
-    private final Staff staff;
-    private final Attempts attempts;
-    private final SignInDeeds deeds;
+    private final PersonService people;
+    private final SignInAttempts attempts;
+    private final SignInEvents signInEvents;
 
-    CurrentPassword(Staff staff, Attempts attempts, SignInDeeds deeds) {
-        this.staff = staff;
+    CurrentPassword(PersonService people, SignInAttempts attempts, SignInEvents signInEvents) {
+        this.people = people;
         this.attempts = attempts;
-        this.deeds = deeds;
+        this.signInEvents = signInEvents;
     }
 
     /**
@@ -31,9 +31,9 @@ public class CurrentPassword {
      * @throws TooMany if it is not looked at, after too many wrong ones here or at sign-in
      */
     public void check(SignedIn who, String field, @Nullable String typed, String address) {
-        Attempts.Attempt attempt = attempts.begin(who.email(), address);
-        if (!staff.isPasswordOf(who.personId(), typed)) {
-            deeds.passwordRefused(who, address);
+        SignInAttempts.Attempt attempt = attempts.begin(who.email(), address);
+        if (!people.isPasswordOf(who.personId(), typed)) {
+            signInEvents.passwordRefused(who, address);
             throw Impossible.ofField(field, "This is not your current password.");
         }
         attempts.succeeded(attempt);

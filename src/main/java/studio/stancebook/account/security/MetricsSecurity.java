@@ -15,7 +15,7 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
 import org.springframework.security.web.util.matcher.AndRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** The way to the metrics for programs: a token of a lead, or the one that is set for this alone. */
 @Configuration(proxyBeanMethods = false)

@@ -35,10 +35,10 @@ import org.springframework.security.web.authentication.logout.HeaderWriterLogout
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.SignInDeeds;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.SignInEvents;
 import studio.stancebook.account.session.SignIns;
 
 /** The way in for people: a form, a session, and everything closed that is not opened here. */
@@ -77,9 +77,9 @@ class PageSecurity {
             HttpSecurity http,
             PasswordSignIn byPassword,
             PasskeySignIn byPasskey,
-            Staff staff,
+            PersonService personService,
             SignIns signIns,
-            SignInDeeds deeds,
+            SignInEvents signInEvents,
             Clock clock) {
         return http.authenticationManager(new ProviderManager(byPassword))
                 .csrf(csrf -> csrf.csrfTokenRepository(new FormTokens()))
@@ -87,15 +87,15 @@ class PageSecurity {
                 .formLogin(form -> signIn(form, signIns))
                 .with(new PasskeyForm(byPasskey, workingDay(signIns, "passkey"), refused()))
                 .logout(out -> out.logoutUrl("/sign-out")
-                        .addLogoutHandler((request, response, who) -> leave(who, deeds))
+                        .addLogoutHandler((request, response, who) -> leave(who, signInEvents))
                         .addLogoutHandler(new HeaderWriterLogoutHandler(SecurityHeaders.AT_SIGN_OUT))
                         .logoutSuccessUrl("/sign-in?left"))
-                .requestCache(cache -> cache.requestCache(new WantedPages(PART_OF_PAGE)))
+                .requestCache(cache -> cache.requestCache(new SavedRequests(PART_OF_PAGE)))
                 .exceptionHandling(handling -> handling.defaultAuthenticationEntryPointFor(
                                 new SignInInstead("/sign-in"), PART_OF_PAGE)
                         .accessDeniedHandler(FreshProof.askFor(PageSecurity::deny)))
-                .addFilterBefore(new StrangersBodies(toSignIn()), CsrfFilter.class)
-                .addFilterBefore(new StillWelcome(staff, signIns), AuthorizationFilter.class)
+                .addFilterBefore(new AnonymousBodyFilter(toSignIn()), CsrfFilter.class)
+                .addFilterBefore(new AccountStatusFilter(personService, signIns), AuthorizationFilter.class)
                 .headers(SecurityHeaders::forPages)
                 .build();
     }
@@ -127,8 +127,9 @@ class PageSecurity {
                 .failureHandler(refused());
     }
 
-    private static WorkingDay workingDay(SignIns signIns, String by) {
-        return new WorkingDay(new WantedPages(PART_OF_PAGE), (who, request) -> signIns.begin(who, by, request));
+    private static SignInSuccessHandler workingDay(SignIns signIns, String by) {
+        return new SignInSuccessHandler(
+                new SavedRequests(PART_OF_PAGE), (who, request) -> signIns.begin(who, by, request));
     }
 
     private static AuthenticationFailureHandler refused() {
@@ -143,9 +144,9 @@ class PageSecurity {
                 .build();
     }
 
-    private static void leave(@Nullable Authentication authentication, SignInDeeds deeds) {
+    private static void leave(@Nullable Authentication authentication, SignInEvents signInEvents) {
         if (authentication != null && authentication.getPrincipal() instanceof SignedIn who) {
-            deeds.ended(who);
+            signInEvents.ended(who);
         }
     }
 

@@ -19,7 +19,7 @@ import org.springframework.security.web.authentication.AuthenticationSuccessHand
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.authentication.session.SessionAuthenticationStrategy;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /** The form that signs in with a passkey, beside the one for passwords and with the same session and the same ways on. */
 final class PasskeyForm extends AbstractHttpConfigurer<PasskeyForm, HttpSecurity> {

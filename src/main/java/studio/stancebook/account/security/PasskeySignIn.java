@@ -4,10 +4,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.Credentials;
-import studio.stancebook.account.internal.SignInDeeds;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.SignInEvents;
 import studio.stancebook.account.passkey.PasskeyCeremonies;
 import studio.stancebook.account.passkey.PasskeyRefused;
 import studio.stancebook.account.passkey.ShownPasskey;
@@ -24,15 +24,16 @@ public class PasskeySignIn {
     static final String FIELD = "credential";
 
     private final PasskeyCeremonies ceremonies;
-    private final Staff staff;
-    private final Attempts attempts;
-    private final SignInDeeds deeds;
+    private final PersonService people;
+    private final SignInAttempts attempts;
+    private final SignInEvents signInEvents;
 
-    PasskeySignIn(PasskeyCeremonies ceremonies, Staff staff, Attempts attempts, SignInDeeds deeds) {
+    PasskeySignIn(
+            PasskeyCeremonies ceremonies, PersonService people, SignInAttempts attempts, SignInEvents signInEvents) {
         this.ceremonies = ceremonies;
-        this.staff = staff;
+        this.people = people;
         this.attempts = attempts;
-        this.deeds = deeds;
+        this.signInEvents = signInEvents;
     }
 
     /**
@@ -47,19 +48,19 @@ public class PasskeySignIn {
             throw new PasskeyRefused("This passkey is nobody's here.");
         }
         String address = request.getRemoteAddr();
-        Attempts.Attempt attempt = attempts.beginSignIn(claimed.email(), address);
+        SignInAttempts.Attempt attempt = attempts.beginSignIn(claimed.email(), address);
         try {
             SignedIn proven = active(ceremonies.prove(passkey, request, response));
             attempts.succeeded(attempt);
             return proven;
         } catch (PasskeyRefused refused) {
-            deeds.refused(claimed.email(), address);
+            signInEvents.refused(claimed.email(), address);
             throw refused;
         }
     }
 
     private SignedIn active(String email) {
-        return staff.credentialsOf(email)
+        return people.credentialsOf(email)
                 .filter(Credentials::active)
                 .map(Credentials::signedIn)
                 .orElseThrow(() -> new PasskeyRefused("Its owner may not sign in."));

@@ -10,10 +10,10 @@ import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PasswordRules;
-import studio.stancebook.account.internal.SignInDeeds;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.SignInEvents;
 
 /**
  * Recognises a person by address and password: the only way in by password, for pages and for the API.
@@ -27,15 +27,16 @@ class PasswordSignIn extends DaoAuthenticationProvider {
     /** Has a control character, so it is nobody's. */
     private static final String NOBODYS_PASSWORD = "\0";
 
-    private final Attempts attempts;
-    private final SignInDeeds deeds;
+    private final SignInAttempts attempts;
+    private final SignInEvents signInEvents;
 
-    PasswordSignIn(Staff staff, PasswordEncoder passwords, Attempts attempts, SignInDeeds deeds) {
-        super(new PersonLookup(staff));
+    PasswordSignIn(
+            PersonService people, PasswordEncoder passwords, SignInAttempts attempts, SignInEvents signInEvents) {
+        super(new PersonLookup(people));
         this.attempts = attempts;
-        this.deeds = deeds;
+        this.signInEvents = signInEvents;
         setPasswordEncoder(passwords);
-        setUserDetailsPasswordService(new PersonLookup(staff));
+        setUserDetailsPasswordService(new PersonLookup(people));
         setPreAuthenticationChecks(person -> {});
         setPostAuthenticationChecks(new AccountStatusUserDetailsChecker());
     }
@@ -43,16 +44,16 @@ class PasswordSignIn extends DaoAuthenticationProvider {
     @Override
     public Authentication authenticate(Authentication claim) {
         String email = claim.getName();
-        if (email.length() > Staff.LONGEST_EMAIL) {
+        if (email.length() > PersonService.LONGEST_EMAIL) {
             throw refused();
         }
-        Attempts.Attempt attempt = attempts.beginSignIn(email, address(claim));
+        SignInAttempts.Attempt attempt = attempts.beginSignIn(email, address(claim));
         try {
             Authentication proven = super.authenticate(withPossiblePassword(claim));
             attempts.succeeded(attempt);
             return proven;
         } catch (AuthenticationException reason) {
-            deeds.refused(email, address(claim));
+            signInEvents.refused(email, address(claim));
             throw refused();
         }
     }

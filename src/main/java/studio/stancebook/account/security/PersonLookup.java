@@ -6,7 +6,7 @@ import org.springframework.security.core.userdetails.UserDetailsPasswordService;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import studio.stancebook.account.internal.Credentials;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 
 /**
  * Finds people by address for Spring Security, and renews hashes made at a lower cost than today's. Not a bean: Spring Security
@@ -14,15 +14,16 @@ import studio.stancebook.account.internal.Staff;
  */
 class PersonLookup implements UserDetailsService, UserDetailsPasswordService {
 
-    private final Staff staff;
+    private final PersonService personService;
 
-    PersonLookup(Staff staff) {
-        this.staff = staff;
+    PersonLookup(PersonService personService) {
+        this.personService = personService;
     }
 
     @Override
     public UserDetails loadUserByUsername(String email) {
-        return staff.credentialsOf(email)
+        return personService
+                .credentialsOf(email)
                 .map(PersonDetails::new)
                 .orElseThrow(() -> new UsernameNotFoundException("no such address"));
     }
@@ -33,7 +34,7 @@ class PersonLookup implements UserDetailsService, UserDetailsPasswordService {
             return user;
         }
         Credentials old = person.credentials();
-        staff.rehash(old.signedIn().personId(), newHash);
+        personService.rehash(old.signedIn().personId(), newHash);
         return new PersonDetails(new Credentials(
                 old.signedIn(), newHash, old.passwordChangedAt(), old.passwordChangeDue(), old.active()));
     }

@@ -12,8 +12,8 @@ import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.util.matcher.OrRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.TokenScope;
 
 /**

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.AbstractAuthenticationToken;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.TokenScope;
 
 /** A token as sent, or the person it turned out to stand for. */

@@ -7,15 +7,15 @@ import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.core.Authentication;
 import org.springframework.stereotype.Component;
 import studio.stancebook.account.internal.RecognisedToken;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.TokenService;
 
 /** Recognises a person by one of their tokens. */
 @Component
 class TokenSignIn implements AuthenticationProvider {
 
-    private final TokenDesk tokens;
+    private final TokenService tokens;
 
-    TokenSignIn(TokenDesk tokens) {
+    TokenSignIn(TokenService tokens) {
         this.tokens = tokens;
     }
 

@@ -10,9 +10,9 @@ import org.springframework.web.filter.OncePerRequestFilter;
 /** Tells the sessions when a request begins and ends: Spring Session asks for the session of a request again at its end. */
 final class RequestBounds extends OncePerRequestFilter {
 
-    private final SparingSessions<?> sessions;
+    private final ThrottledSessionRepository<?> sessions;
 
-    RequestBounds(SparingSessions<?> sessions) {
+    RequestBounds(ThrottledSessionRepository<?> sessions) {
         this.sessions = sessions;
     }
 

@@ -38,12 +38,12 @@ class SessionConfiguration {
 
     @Bean
     @Primary
-    SparingSessions<?> sessions(JdbcIndexedSessionRepository stored) {
-        return SparingSessions.over(stored);
+    ThrottledSessionRepository<?> sessions(JdbcIndexedSessionRepository stored) {
+        return ThrottledSessionRepository.over(stored);
     }
 
     @Bean
-    FilterRegistrationBean<RequestBounds> requestBounds(SparingSessions<?> sessions) {
+    FilterRegistrationBean<RequestBounds> requestBounds(ThrottledSessionRepository<?> sessions) {
         FilterRegistrationBean<RequestBounds> around = new FilterRegistrationBean<>(new RequestBounds(sessions));
         around.setOrder(SessionRepositoryFilter.DEFAULT_ORDER - 1);
         return around;

@@ -15,9 +15,9 @@ import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.Session;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionalEventListener;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.AccessEnded;
-import studio.stancebook.account.internal.SignInDeeds;
+import studio.stancebook.account.internal.SignInEvents;
 import studio.stancebook.problem.NotFound;
 
 /** Where people are signed in by page, and how that ends; tokens are apart from this. */
@@ -32,12 +32,12 @@ public class SignIns {
 
     private final FindByIndexNameSessionRepository<? extends Session> sessions;
     private final Clock clock;
-    private final SignInDeeds deeds;
+    private final SignInEvents signInEvents;
 
-    SignIns(FindByIndexNameSessionRepository<? extends Session> sessions, Clock clock, SignInDeeds deeds) {
+    SignIns(FindByIndexNameSessionRepository<? extends Session> sessions, Clock clock, SignInEvents signInEvents) {
         this.sessions = sessions;
         this.clock = clock;
-        this.deeds = deeds;
+        this.signInEvents = signInEvents;
     }
 
     /**
@@ -46,10 +46,10 @@ public class SignIns {
      * @param by what proved who it is, such as {@code password}
      */
     public void begin(SignedIn who, String by, HttpServletRequest request) {
-        String machine = Machine.words(request.getHeader(HttpHeaders.USER_AGENT));
+        String machine = UserAgent.words(request.getHeader(HttpHeaders.USER_AGENT));
         request.getSession()
                 .setAttribute(SignInMark.ATTRIBUTE, new SignInMark(machine, clock.instant(), request.isSecure()));
-        deeds.begun(who, by, machine, request.getRemoteAddr());
+        signInEvents.begun(who, by, machine, request.getRemoteAddr());
     }
 
     /** Whether the session of a request has lasted as long as one may, or came to or from TLS after it began. */
@@ -83,13 +83,13 @@ public class SignIns {
                 .filter(open -> key(open).equals(key))
                 .findFirst()
                 .orElseThrow(() -> new NotFound("sign-in", key));
-        deeds.endedElsewhere(personId, read(session, false).machine());
+        signInEvents.endedElsewhere(personId, read(session, false).machine());
         sessions.deleteById(session.getId());
     }
 
     /** Signs a person out everywhere. */
     public void endAll(long personId) {
-        deeds.endedEverywhere(personId);
+        signInEvents.endedEverywhere(personId);
         open(personId).forEach(session -> sessions.deleteById(session.getId()));
     }
 

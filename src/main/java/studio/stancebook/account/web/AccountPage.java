@@ -16,14 +16,14 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.Credentials;
-import studio.stancebook.account.internal.PasskeyDesk;
-import studio.stancebook.account.internal.Staff;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.PasskeyService;
+import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenService;
 import studio.stancebook.account.security.CurrentPassword;
-import studio.stancebook.account.security.Renewal;
 import studio.stancebook.account.security.SecurityHeaders;
+import studio.stancebook.account.security.SignInRenewal;
 import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
@@ -38,26 +38,26 @@ class AccountPage {
     private static final String VIEW = "account/account";
     private static final String CHOOSE_PASSWORD = "account/choose-password";
 
-    private final Staff staff;
-    private final TokenDesk desk;
+    private final PersonService people;
+    private final TokenService tokenService;
     private final CurrentPassword currentPassword;
-    private final Renewal renewal;
+    private final SignInRenewal renewal;
     private final RoleWords roles;
     private final SignIns signIns;
-    private final PasskeyDesk passkeys;
+    private final PasskeyService passkeys;
     private final Clock clock;
 
     AccountPage(
-            Staff staff,
-            TokenDesk desk,
+            PersonService people,
+            TokenService tokenService,
             CurrentPassword currentPassword,
-            Renewal renewal,
+            SignInRenewal renewal,
             RoleWords roles,
             SignIns signIns,
-            PasskeyDesk passkeys,
+            PasskeyService passkeys,
             Clock clock) {
-        this.staff = staff;
-        this.desk = desk;
+        this.people = people;
+        this.tokenService = tokenService;
         this.currentPassword = currentPassword;
         this.renewal = renewal;
         this.roles = roles;
@@ -74,7 +74,7 @@ class AccountPage {
     /** For whoever has to choose a password; others change theirs on the page of their account. */
     @GetMapping("/password")
     String choosePassword(@AuthenticationPrincipal SignedIn who, Model model) {
-        if (!staff.isPasswordChangeDue(who.personId())) {
+        if (!people.isPasswordChangeDue(who.personId())) {
             return HERE;
         }
         model.addAttribute("errors", FieldErrors.none());
@@ -90,10 +90,10 @@ class AccountPage {
             HttpServletRequest request,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        boolean due = staff.isPasswordChangeDue(who.personId());
+        boolean due = people.isPasswordChangeDue(who.personId());
         try {
             currentPassword.check(who, "currentPassword", current, request.getRemoteAddr());
-            Credentials now = staff.changeOwnPassword(who, wanted);
+            Credentials now = people.changeOwnPassword(who, wanted);
             renewal.renew(now.signedIn(), FactorGrantedAuthority.PASSWORD_AUTHORITY, request, response);
         } catch (Impossible | TooMany refusal) {
             response.setStatus(refusal.type().status());
@@ -138,7 +138,9 @@ class AccountPage {
         Instant now = clock.instant();
         model.addAttribute(
                 "tokens",
-                desk.list(who).stream().map(token -> TokenLine.of(token, now)).toList());
+                tokenService.list(who).stream()
+                        .map(token -> TokenLine.of(token, now))
+                        .toList());
         model.addAttribute("errors", errors);
         return VIEW;
     }

@@ -11,8 +11,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.PasskeyDesk;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PasskeyService;
 import studio.stancebook.account.passkey.RelyingParty;
 import studio.stancebook.account.security.Confirmation;
 import studio.stancebook.account.security.OwnAddress;
@@ -31,10 +31,10 @@ class ConfirmPage {
     private static final String PASSWORD = "password";
 
     private final Confirmation confirmation;
-    private final PasskeyDesk passkeys;
+    private final PasskeyService passkeys;
     private final RelyingParty party;
 
-    ConfirmPage(Confirmation confirmation, PasskeyDesk passkeys, RelyingParty party) {
+    ConfirmPage(Confirmation confirmation, PasskeyService passkeys, RelyingParty party) {
         this.confirmation = confirmation;
         this.passkeys = passkeys;
         this.party = party;

@@ -14,8 +14,8 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.PasskeyDesk;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PasskeyService;
 import studio.stancebook.account.passkey.PasskeyCeremonies;
 import studio.stancebook.account.passkey.RelyingParty;
 import studio.stancebook.problem.FieldErrors;
@@ -28,11 +28,11 @@ class PasskeyPage {
 
     private static final String HERE = "redirect:/account";
 
-    private final PasskeyDesk passkeys;
+    private final PasskeyService passkeys;
     private final PasskeyCeremonies ceremonies;
     private final RelyingParty party;
 
-    PasskeyPage(PasskeyDesk passkeys, PasskeyCeremonies ceremonies, RelyingParty party) {
+    PasskeyPage(PasskeyService passkeys, PasskeyCeremonies ceremonies, RelyingParty party) {
         this.passkeys = passkeys;
         this.ceremonies = ceremonies;
         this.party = party;

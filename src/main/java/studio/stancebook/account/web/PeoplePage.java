@@ -15,10 +15,10 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonEntry;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.account.session.SignIns;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.FieldErrors;
@@ -34,12 +34,12 @@ class PeoplePage {
 
     private static final String LIST = "redirect:/studio/people";
 
-    private final Staff staff;
+    private final PersonService personService;
     private final RoleWords roles;
     private final SignIns signIns;
 
-    PeoplePage(Staff staff, RoleWords roles, SignIns signIns) {
-        this.staff = staff;
+    PeoplePage(PersonService personService, RoleWords roles, SignIns signIns) {
+        this.personService = personService;
         this.roles = roles;
         this.signIns = signIns;
     }
@@ -51,7 +51,7 @@ class PeoplePage {
 
     @GetMapping
     String list(Pageable page, Model model) {
-        model.addAttribute("people", staff.list(page));
+        model.addAttribute("people", personService.list(page));
         return "account/people";
     }
 
@@ -64,7 +64,7 @@ class PeoplePage {
     String add(
             @ModelAttribute PersonForm form, Model model, HttpServletResponse response, RedirectAttributes redirect) {
         try {
-            PersonEntry added = staff.add(form.asNew());
+            PersonEntry added = personService.add(form.asNew());
             return done("account.people.added", added, redirect);
         } catch (Impossible | Conflict refusal) {
             response.setStatus(refusal.type().status());
@@ -74,7 +74,7 @@ class PeoplePage {
 
     @GetMapping("/{id}")
     String show(@PathVariable long id, Model model) {
-        PersonEntry person = staff.get(id);
+        PersonEntry person = personService.get(id);
         return changeForm(person, PersonForm.of(person), FieldErrors.none(), model);
     }
 
@@ -87,7 +87,7 @@ class PeoplePage {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         try {
-            PersonEntry changed = staff.change(id, form.expected(), form.asChange());
+            PersonEntry changed = personService.change(id, form.expected(), form.asChange());
             String next = done("account.people.changed", changed, redirect);
             return id == who.personId() && changed.role() != Role.LEAD ? "redirect:/" : next;
         } catch (Impossible | Conflict | Stale refusal) {
@@ -98,7 +98,7 @@ class PeoplePage {
     /** The form as it was typed; if the person was changed meanwhile, with what they are now beside it. */
     private String again(long id, PersonForm form, Refusal refusal, Model model, HttpServletResponse response) {
         response.setStatus(refusal.type().status());
-        PersonEntry now = staff.get(id);
+        PersonEntry now = personService.get(id);
         if (refusal instanceof Stale) {
             model.addAttribute("now", now);
             return changeForm(now, form.atVersion(now), FieldErrors.none(), model);
@@ -113,9 +113,9 @@ class PeoplePage {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        PersonEntry person = staff.get(id);
+        PersonEntry person = personService.get(id);
         try {
-            staff.resetPassword(id, password);
+            personService.resetPassword(id, password);
             return done("account.people.password-reset", person, redirect);
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
@@ -125,7 +125,7 @@ class PeoplePage {
 
     @PostMapping("/{id}/sign-out")
     String signOut(@PathVariable long id, RedirectAttributes redirect) {
-        PersonEntry person = staff.get(id);
+        PersonEntry person = personService.get(id);
         signIns.endAll(id);
         return done("account.people.signed-out", person, redirect);
     }

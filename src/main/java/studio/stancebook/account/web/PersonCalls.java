@@ -22,7 +22,7 @@ import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.account.internal.NewPerson;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.PersonEntry;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** The people of the studio, for leads. */
@@ -31,10 +31,10 @@ import studio.stancebook.problem.ExpectedVersion;
 @PreAuthorize("hasRole('LEAD')")
 class PersonCalls {
 
-    private final Staff staff;
+    private final PersonService personService;
 
-    PersonCalls(Staff staff) {
-        this.staff = staff;
+    PersonCalls(PersonService personService) {
+        this.personService = personService;
     }
 
     /** @param role the key of a role, such as {@code designer} */
@@ -56,20 +56,20 @@ class PersonCalls {
     @GetMapping
     @Operation(summary = "The people of the studio, by name")
     Page<PersonJson> list(Pageable page) {
-        return staff.list(page).map(PersonJson::of);
+        return personService.list(page).map(PersonJson::of);
     }
 
     @GetMapping("/{id}")
     @Operation(summary = "A person")
     ResponseEntity<PersonJson> show(@PathVariable long id) {
-        return answer(ResponseEntity.ok(), staff.get(id));
+        return answer(ResponseEntity.ok(), personService.get(id));
     }
 
     @PostMapping
     @ResponseStatus(HttpStatus.CREATED)
     @Operation(summary = "Add a person")
     ResponseEntity<PersonJson> add(@RequestBody NewPerson person) {
-        PersonEntry added = staff.add(person);
+        PersonEntry added = personService.add(person);
         return answer(ResponseEntity.created(URI.create("/api/v1/people/" + added.id())), added);
     }
 
@@ -79,7 +79,7 @@ class PersonCalls {
             @PathVariable long id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody PersonChange change) {
-        return answer(ResponseEntity.ok(), staff.change(id, ExpectedVersion.ofIfMatch(ifMatch), change));
+        return answer(ResponseEntity.ok(), personService.change(id, ExpectedVersion.ofIfMatch(ifMatch), change));
     }
 
     private static ResponseEntity<PersonJson> answer(ResponseEntity.BodyBuilder builder, PersonEntry person) {

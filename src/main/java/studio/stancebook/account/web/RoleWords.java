@@ -5,7 +5,7 @@ import java.util.Map;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** What the roles are called on pages. */
 @Component

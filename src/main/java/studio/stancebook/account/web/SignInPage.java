@@ -16,8 +16,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.account.passkey.PasskeyCeremonies;
 import studio.stancebook.account.passkey.PasskeyRefused;
 import studio.stancebook.account.passkey.RelyingParty;
@@ -74,7 +74,7 @@ class SignInPage {
             response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
             tooMany.refusal().retryAfter().ifPresent(seconds -> response.setHeader(HttpHeaders.RETRY_AFTER, seconds));
         }
-        model.addAttribute("email", email.length() > Staff.LONGEST_EMAIL ? "" : email);
+        model.addAttribute("email", email.length() > PersonService.LONGEST_EMAIL ? "" : email);
         model.addAttribute("refusal", words(why));
         return VIEW;
     }

@@ -4,8 +4,8 @@ import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 
 /** Leads to what concerns the studio as a whole. */
 @Controller

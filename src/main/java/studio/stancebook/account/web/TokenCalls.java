@@ -18,21 +18,21 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.IssuedToken;
 import studio.stancebook.account.internal.NewToken;
-import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.account.internal.TokenEntry;
+import studio.stancebook.account.internal.TokenService;
 
 /** A person's own tokens. */
 @RestController
 @RequestMapping("/api/v1/tokens")
 class TokenCalls {
 
-    private final TokenDesk desk;
+    private final TokenService tokenService;
 
-    TokenCalls(TokenDesk desk) {
-        this.desk = desk;
+    TokenCalls(TokenService tokenService) {
+        this.tokenService = tokenService;
     }
 
     /** @param token the secret, shown this once */
@@ -76,7 +76,7 @@ class TokenCalls {
                     + " calculate. Once it has expired it is refused with 401.",
             security = @SecurityRequirement(name = "password"))
     ResponseEntity<Issued> issue(@AuthenticationPrincipal SignedIn who, @RequestBody NewToken wish) {
-        IssuedToken token = desk.issue(who, wish);
+        IssuedToken token = tokenService.issue(who, wish);
         return ResponseEntity.created(URI.create("/api/v1/tokens/" + token.id()))
                 .body(Issued.of(token));
     }
@@ -84,13 +84,13 @@ class TokenCalls {
     @GetMapping
     @Operation(summary = "Your tokens, without their secrets, expired ones included")
     Page<TokenJson> list(@AuthenticationPrincipal SignedIn who, Pageable page) {
-        return desk.list(who, page).map(TokenJson::of);
+        return tokenService.list(who, page).map(TokenJson::of);
     }
 
     @DeleteMapping("/{id}")
     @Operation(summary = "Revoke one of your tokens")
     @ResponseStatus(HttpStatus.NO_CONTENT)
     void revoke(@AuthenticationPrincipal SignedIn who, @PathVariable long id) {
-        desk.revoke(who, id);
+        tokenService.revoke(who, id);
     }
 }

@@ -10,9 +10,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.NewToken;
-import studio.stancebook.account.internal.TokenDesk;
+import studio.stancebook.account.internal.TokenService;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
 
@@ -21,13 +21,13 @@ import studio.stancebook.problem.Impossible;
 @RequestMapping("/account/tokens")
 class TokenPage {
 
-    private static final NewToken EMPTY = new NewToken("", "read", TokenDesk.USUAL_DAYS);
+    private static final NewToken EMPTY = new NewToken("", "read", TokenService.USUAL_DAYS);
 
-    private final TokenDesk desk;
+    private final TokenService tokenService;
     private final TokenWords words;
 
-    TokenPage(TokenDesk desk, TokenWords words) {
-        this.desk = desk;
+    TokenPage(TokenService tokenService, TokenWords words) {
+        this.tokenService = tokenService;
         this.words = words;
     }
 
@@ -44,7 +44,7 @@ class TokenPage {
             Model model,
             HttpServletResponse response) {
         try {
-            model.addAttribute("issued", desk.issue(who, form));
+            model.addAttribute("issued", tokenService.issue(who, form));
             return "account/token-issued";
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
@@ -54,7 +54,7 @@ class TokenPage {
 
     @PostMapping("/{id}/revoke")
     String revoke(@AuthenticationPrincipal SignedIn who, @PathVariable long id, RedirectAttributes redirect) {
-        desk.revoke(who, id);
+        tokenService.revoke(who, id);
         redirect.addFlashAttribute("notice", "account.token.revoked");
         return "redirect:/account";
     }

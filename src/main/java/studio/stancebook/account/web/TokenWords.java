@@ -5,14 +5,14 @@ import java.util.Map;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.internal.TokenDesk;
 import studio.stancebook.account.internal.TokenScope;
+import studio.stancebook.account.internal.TokenService;
 
 /** What a token's scopes and lives are called on pages. */
 @Component
 class TokenWords {
 
-    private static final int[] DAYS = {7, 30, TokenDesk.USUAL_DAYS, 180, TokenDesk.MAX_DAYS};
+    private static final int[] DAYS = {7, 30, TokenService.USUAL_DAYS, 180, TokenService.MAX_DAYS};
 
     private final MessageSource messages;
 

@@ -18,7 +18,7 @@ public class ClassRevisions {
     private final ApplicationEventPublisher events;
 
     /** The revisions that the transaction under way has begun. */
-    private final OfTransaction<Long> begun = new OfTransaction<>();
+    private final TransactionScoped<Long> begun = new TransactionScoped<>();
 
     ClassRevisions(JdbcClient database, ApplicationEventPublisher events) {
         this.database = database;

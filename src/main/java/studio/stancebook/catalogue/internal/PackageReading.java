@@ -16,8 +16,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.PackageChange;
 import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageIssue;
 import studio.stancebook.catalogue.PackageName;
-import studio.stancebook.catalogue.PackageQuery;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.SetAsideView;
@@ -30,16 +30,16 @@ public class PackageReading {
 
     private final StoredPackages packages;
     private final PackageLookUp lookUp;
-    private final StoredQueries queries;
+    private final DataIssues queries;
     private final StoredSegments segments;
-    private final ApartList aparts;
+    private final SetAsideIndex aparts;
 
     PackageReading(
             StoredPackages packages,
             PackageLookUp lookUp,
-            StoredQueries queries,
+            DataIssues queries,
             StoredSegments segments,
-            ApartList aparts) {
+            SetAsideIndex aparts) {
         this.packages = packages;
         this.lookUp = lookUp;
         this.queries = queries;
@@ -53,8 +53,8 @@ public class PackageReading {
     }
 
     public List<PackageView> getAll(List<Long> ids) {
-        Map<Long, List<StoredQuery>> asked = queries.findAllByPackageIdInOrderById(ids).stream()
-                .collect(Collectors.groupingBy(StoredQuery::packageId));
+        Map<Long, List<DataIssue>> asked = queries.findAllByPackageIdInOrderById(ids).stream()
+                .collect(Collectors.groupingBy(DataIssue::packageId));
         return inOrder(ids).stream()
                 .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
                 .toList();
@@ -130,8 +130,8 @@ public class PackageReading {
         return byPlace;
     }
 
-    private static PackageView view(StoredPackage kept, List<StoredQuery> asked) {
-        List<PackageQuery> questions = asked.stream().map(StoredQuery::view).toList();
+    private static PackageView view(StoredPackage kept, List<DataIssue> asked) {
+        List<PackageIssue> questions = asked.stream().map(DataIssue::view).toList();
         return new PackageView(
                 kept.id(),
                 kept.version(),

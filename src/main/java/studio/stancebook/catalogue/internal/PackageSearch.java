@@ -30,14 +30,14 @@ public class PackageSearch {
     private final EntityManager entities;
     private final StoredPackages packages;
     private final PagesByName byName;
-    private final StoredQueries queries;
+    private final DataIssues queries;
     private final CurrentLayout layouts;
 
     PackageSearch(
             EntityManager entities,
             StoredPackages packages,
             PagesByName byName,
-            StoredQueries queries,
+            DataIssues queries,
             CurrentLayout layouts) {
         this.entities = entities;
         this.packages = packages;

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
-import studio.stancebook.account.Facts;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.DuplicatePackage;
 import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
@@ -36,8 +36,8 @@ public class PackageWriting {
     private final PackageReading reading;
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
-    private final Questions questions;
-    private final ApartList aparts;
+    private final DataIssueWords questions;
+    private final SetAsideIndex aparts;
     private final NewRows rows;
     private final EntityManager entities;
     private final Clock clock;
@@ -49,8 +49,8 @@ public class PackageWriting {
             PackageReading reading,
             ClassRevisions revisions,
             CurrentLayout layouts,
-            Questions questions,
-            ApartList aparts,
+            DataIssueWords questions,
+            SetAsideIndex aparts,
             NewRows rows,
             EntityManager entities,
             Clock clock,
@@ -72,11 +72,11 @@ public class PackageWriting {
         Soundness.requireEnteredByHand(draft.dimensions());
         long id = writeAndAsk(List.of(draft), by).get(0);
         StoredPackage added = packages.find(id).orElseThrow();
-        events.publishEvent(PackageDeeds.of("added", added, Facts.none(), PackageDeeds.facts(added)));
+        events.publishEvent(PackageEvents.of("added", added, FieldValues.none(), PackageEvents.facts(added)));
         return id;
     }
 
-    /** Is no deed by itself: it is part of what its caller does, who tells it in one. */
+    /** Is no event by itself: it is part of what its caller does, who tells it in one. */
     public List<Long> addAll(List<PackageDraft> drafts, String by) {
         drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
         return writeAndAsk(drafts, by);
@@ -88,7 +88,7 @@ public class PackageWriting {
     }
 
     /** Asks what new packages of a segment give rise to, seen against their class and each other. */
-    public Map<Long, List<RaisedQuery>> screen(String segment, List<NewPackage> written) {
+    public Map<Long, List<RaisedIssue>> screen(String segment, List<NewPackage> written) {
         return questions.afterWriting(segment(segment), written, clock.instant());
     }
 
@@ -186,7 +186,7 @@ public class PackageWriting {
             revisions.depart(fromId, id, revision(begun, fromId));
         }
         boolean moves = fromId != to.id();
-        Facts before = PackageDeeds.facts(kept);
+        FieldValues before = PackageEvents.facts(kept);
         Instant now = clock.instant();
         kept.become(draft, to, by, now);
         kept.measure(layouts.get(), draft);
@@ -198,7 +198,7 @@ public class PackageWriting {
             aparts.note(kept);
         }
         questions.afterChange(kept, draft, now);
-        events.publishEvent(PackageDeeds.of("changed", kept, before, PackageDeeds.facts(kept)));
+        events.publishEvent(PackageEvents.of("changed", kept, before, PackageEvents.facts(kept)));
     }
 
     public void delete(long id, ExpectedVersion expected) {
@@ -207,7 +207,7 @@ public class PackageWriting {
         StoredPackage kept = locked(id, expected);
         revisions.depart(segmentId, id, revision);
         revisions.count(segmentId, -1);
-        events.publishEvent(PackageDeeds.of("deleted", kept, PackageDeeds.facts(kept), Facts.none()));
+        events.publishEvent(PackageEvents.of("deleted", kept, PackageEvents.facts(kept), FieldValues.none()));
         packages.delete(kept);
         entities.flush();
     }

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
-import studio.stancebook.catalogue.QueryCause;
+import studio.stancebook.catalogue.IssueCause;
 import studio.stancebook.catalogue.ScalarClasses;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Unit;
@@ -58,14 +58,14 @@ class Screening {
     }
 
     /** For each of these packages of a segment the values that a person should look at. */
-    Map<Long, List<RaisedQuery>> of(List<Long> ids, String segment) {
-        Map<Long, List<RaisedQuery>> raised = new HashMap<>();
+    Map<Long, List<RaisedIssue>> of(List<Long> ids, String segment) {
+        Map<Long, List<RaisedIssue>> raised = new HashMap<>();
         dimensions(scalars.of(segment), ids, raised);
         measures(snapshots.of(segment), ids, raised);
         return raised;
     }
 
-    private static void dimensions(ClassSnapshot scalars, List<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
+    private static void dimensions(ClassSnapshot scalars, List<Long> wanted, Map<Long, List<RaisedIssue>> raised) {
         Dimension[] dimensions = Dimension.values();
         List<ModifiedZ> screens = screens(scalars);
         scalars.forEachRow(wanted, (block, row) -> {
@@ -90,7 +90,7 @@ class Screening {
                 .toList();
     }
 
-    private void measures(ClassSnapshot snapshot, List<Long> wanted, Map<Long, List<RaisedQuery>> raised) {
+    private void measures(ClassSnapshot snapshot, List<Long> wanted, Map<Long, List<RaisedIssue>> raised) {
         List<Far> far = far(snapshot, wanted);
         for (List<Far> part : Chunks.of(far)) {
             Map<Long, Dependence> dependences = dependences(part, raised);
@@ -143,7 +143,7 @@ class Screening {
     }
 
     /** What the measures depend on, for those packages of which a dimension is asked about. */
-    private Map<Long, Dependence> dependences(List<Far> part, Map<Long, List<RaisedQuery>> raised) {
+    private Map<Long, Dependence> dependences(List<Far> part, Map<Long, List<RaisedIssue>> raised) {
         List<Long> asked =
                 part.stream().map(Far::id).filter(raised::containsKey).toList();
         Map<Long, Dependence> dependences = new HashMap<>();
@@ -154,9 +154,9 @@ class Screening {
         return dependences;
     }
 
-    private static void add(Map<Long, List<RaisedQuery>> raised, long id, String key, String question) {
+    private static void add(Map<Long, List<RaisedIssue>> raised, long id, String key, String question) {
         raised.computeIfAbsent(id, none -> new ArrayList<>())
-                .add(new RaisedQuery(QueryCause.FAR_FROM_CLASS, key, question));
+                .add(new RaisedIssue(IssueCause.FAR_FROM_CLASS, key, question));
     }
 
     private static String sentence(Dimension dimension, ModifiedZ.Screening screening, double median) {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
-import studio.stancebook.account.Facts;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.UnknownPackage;
@@ -26,7 +26,7 @@ public class SettingAside {
     private final StoredPackages packages;
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
-    private final ApartList aparts;
+    private final SetAsideIndex aparts;
     private final EntityManager entities;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -35,7 +35,7 @@ public class SettingAside {
             StoredPackages packages,
             ClassRevisions revisions,
             CurrentLayout layouts,
-            ApartList aparts,
+            SetAsideIndex aparts,
             EntityManager entities,
             Clock clock,
             ApplicationEventPublisher events) {
@@ -61,7 +61,7 @@ public class SettingAside {
         begun.kept().setAside(apart, by, clock.instant());
         flush(begun);
         if (expected != null) {
-            tell("set aside", begun, Facts.none(), Facts.of("reason", apart.reason()));
+            tell("set aside", begun, FieldValues.none(), FieldValues.of("reason", apart.reason()));
         }
     }
 
@@ -71,17 +71,17 @@ public class SettingAside {
         if (begun.kept().counts()) {
             throw new Conflict("The package counts in its class: it is not set aside.");
         }
-        Facts before = reason(begun.kept().setAside());
+        FieldValues before = reason(begun.kept().setAside());
         begun.kept().setAside(null, by, clock.instant());
         begun.kept().enterRevision(begun.revision());
         flush(begun);
-        tell("taken back", begun, before, Facts.none());
+        tell("taken back", begun, before, FieldValues.none());
     }
 
     /** @param expected null where it is part of something larger, such as bringing in, whose doer tells it */
     public void setValueAside(long id, @Nullable ExpectedVersion expected, String key, String reason, String by) {
         Begun begun = begin(id, expected);
-        Facts before = value(begun, key);
+        FieldValues before = value(begun, key);
         begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
         finish(begun);
         if (expected != null) {
@@ -92,7 +92,7 @@ public class SettingAside {
     /** @throws NotFound if the value is not set aside */
     public void takeValueBack(long id, ExpectedVersion expected, String key, String by) {
         Begun begun = begin(id, expected);
-        Facts before = value(begun, key);
+        FieldValues before = value(begun, key);
         if (!begun.kept().takeValueBack(key, by, clock.instant())) {
             throw new NotFound("value set aside with the key", key);
         }
@@ -100,18 +100,18 @@ public class SettingAside {
         tell("value taken back", begun, before, value(begun, key));
     }
 
-    private void tell(String action, Begun begun, Facts before, Facts after) {
-        events.publishEvent(PackageDeeds.of(action, begun.kept(), before, after));
+    private void tell(String action, Begun begun, FieldValues before, FieldValues after) {
+        events.publishEvent(PackageEvents.of(action, begun.kept(), before, after));
     }
 
-    private static Facts reason(@Nullable SetAside apart) {
-        return apart == null ? Facts.none() : Facts.of("reason", apart.reason());
+    private static FieldValues reason(@Nullable SetAside apart) {
+        return apart == null ? FieldValues.none() : FieldValues.of("reason", apart.reason());
     }
 
     /** Why a value is set aside, under its key. */
-    private static Facts value(Begun begun, String key) {
+    private static FieldValues value(Begun begun, String key) {
         SetAside apart = begun.kept().valuesSetAside().get(key);
-        return apart == null ? Facts.none() : Facts.of(key, apart.reason());
+        return apart == null ? FieldValues.none() : FieldValues.of(key, apart.reason());
     }
 
     private Begun begin(long id, @Nullable ExpectedVersion expected) {

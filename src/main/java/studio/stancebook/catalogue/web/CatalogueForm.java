@@ -48,7 +48,7 @@ record CatalogueForm(
             throw new Malformed(errors.get(0).message(), errors);
         }
         boolean limited = byMeasure();
-        return Asked.filter(new PackageFilterParameters(
+        return Parameters.filter(new PackageFilterParameters(
                 q, segment, from, to, origin, measure, limited ? least : null, limited ? most : null));
     }
 
@@ -60,7 +60,7 @@ record CatalogueForm(
         if (text.matches("[0-9]{1,5}")) {
             return Integer.valueOf(text);
         }
-        errors.add(new FieldError(field, "\"" + Asked.shown(text) + "\" is not a year: write four digits."));
+        errors.add(new FieldError(field, "\"" + Parameters.shown(text) + "\" is not a year: write four digits."));
         return null;
     }
 
@@ -73,7 +73,8 @@ record CatalogueForm(
         if (reading.ambiguous()) {
             errors.add(new FieldError(field, String.valueOf(reading.fault())));
         } else if (reading.number() == null) {
-            errors.add(new FieldError(field, "\"" + Asked.shown(text) + "\" is not a number: write one such as 3.45."));
+            errors.add(new FieldError(
+                    field, "\"" + Parameters.shown(text) + "\" is not a number: write one such as 3.45."));
         }
         return reading.number() == null ? null : (Double) reading.number().doubleValue();
     }

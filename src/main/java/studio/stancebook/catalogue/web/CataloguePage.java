@@ -107,7 +107,7 @@ class CataloguePage {
                 summary.segmentName(),
                 summary.modelYear() == null ? "" : String.valueOf(summary.modelYear()),
                 summary.origin().label(),
-                measure == null ? "" : Written.value(summary.shown(), measure),
+                measure == null ? "" : Formats.value(summary.shown(), measure),
                 summary.openQueries(),
                 summary.setAside(),
                 picture ? picture(summary) : null);

@@ -21,13 +21,13 @@ record ClassForm(
     }
 
     QuantileType quantiles() {
-        return Asked.quantileType(type());
+        return Parameters.quantileType(type());
     }
 
     /** @throws Malformed naming every field that cannot be read */
     ClassFilter filter() {
         CatalogueFilter years = new CatalogueForm(null, null, fromYear, toYear, null, null, null, null, null).filter();
         String key = Objects.requireNonNullElse(origin, "");
-        return Asked.classFilter(years.fromYear(), years.toYear(), List.of(key));
+        return Parameters.classFilter(years.fromYear(), years.toYear(), List.of(key));
     }
 }

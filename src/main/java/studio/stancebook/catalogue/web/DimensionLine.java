@@ -59,7 +59,7 @@ record DimensionLine(
         private DimensionLine tyre(Axle axle) {
             var designation = set.tyre(axle).orElseThrow();
             String name = axle == Axle.FRONT ? "Front tyre" : "Rear tyre";
-            String diameter = Written.number(designation.overallDiameterMm());
+            String diameter = Formats.number(designation.overallDiameterMm());
             String value = designation.text() + ", \u2300 " + diameter;
             return line(axle.tyreKey(), "", name, value, Unit.MM, Variable.of(axle.tyreDiameter()));
         }
@@ -69,13 +69,13 @@ record DimensionLine(
                     dimension.key(),
                     dimension.code(),
                     dimension.label(),
-                    Written.number(value),
+                    Formats.number(value),
                     dimension.unit(),
                     Variable.of(dimension));
         }
 
         private DimensionLine landmark(Landmark landmark, Point point) {
-            String value = "x " + Written.number(point.x()) + ", z " + Written.number(point.z());
+            String value = "x " + Formats.number(point.x()) + ", z " + Formats.number(point.z());
             return line(landmark.key(), "", landmark.label(), value, Unit.MM, Variable.x(landmark));
         }
 
@@ -96,7 +96,7 @@ record DimensionLine(
                     unit == Unit.COUNT || sketch ? "" : NumberText.plain(set.standardUncertainty(variable), 1),
                     set.originOf(key).label(),
                     mark == null ? "" : mark.by(),
-                    mark == null ? "" : Written.time(mark.at()),
+                    mark == null ? "" : Formats.time(mark.at()),
                     apart.contains(key));
         }
     }

@@ -33,7 +33,7 @@ record MeasureLine(
         String note,
         int below,
         int n,
-        @Nullable Spread picture,
+        @Nullable SpreadPicture picture,
         boolean apart) {
 
     static MeasureLine of(Measure measure, MeasureValue value, ClassSnapshot snapshot, boolean apart) {
@@ -49,13 +49,13 @@ record MeasureLine(
                 measure.name(),
                 measure.definition(),
                 true,
-                Written.value(value.value(), measure),
+                Formats.value(value.value(), measure),
                 measure.unit().symbol(),
-                Written.spread(OptionalDouble.of(value.uncertainty()), measure),
+                Formats.spread(OptionalDouble.of(value.uncertainty()), measure),
                 notes(value),
                 column.countBelow(value.value()),
                 column.n(),
-                Spread.of(column, QuantileType.TYPE_7, OptionalDouble.of(value.value())),
+                SpreadPicture.of(column, QuantileType.TYPE_7, OptionalDouble.of(value.value())),
                 apart);
     }
 

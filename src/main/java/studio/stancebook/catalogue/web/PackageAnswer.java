@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.catalogue.PackageQuery;
+import studio.stancebook.catalogue.PackageIssue;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.dimension.DimensionJson;
@@ -32,7 +32,7 @@ record PackageAnswer(
         Map<String, Object> recorded,
         @JsonInclude @Nullable SetAside setAside,
         Map<String, SetAside> valuesSetAside,
-        List<PackageQuery> queries,
+        List<PackageIssue> queries,
         Instant createdAt,
         String createdBy,
         Instant changedAt,

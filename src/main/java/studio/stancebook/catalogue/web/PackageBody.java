@@ -56,7 +56,8 @@ record PackageBody(
         Optional<Origin> known = Origin.ofKey(origin);
         if (known.isEmpty()) {
             errors.add(new FieldError(
-                    "origin", "\"" + Asked.shown(origin) + "\" is no origin: it is one of " + Asked.origins() + "."));
+                    "origin",
+                    "\"" + Parameters.shown(origin) + "\" is no origin: it is one of " + Parameters.origins() + "."));
         }
         return known.orElse(Origin.DRAWING);
     }

@@ -23,7 +23,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageSummary;
 import studio.stancebook.catalogue.PackageView;
@@ -47,7 +47,7 @@ class PackageCalls {
     @Operation(summary = "Benchmark packages with their measures, by filter and in an order")
     @GetMapping
     Page<PackageAnswer> list(@ModelAttribute PackageFilterParameters asked, Pageable page) {
-        Page<PackageSummary> found = catalogue.search(Asked.filter(asked), page);
+        Page<PackageSummary> found = catalogue.search(Parameters.filter(asked), page);
         List<Long> ids = found.map(PackageSummary::id).getContent();
         MeasureRegistry registry = measures.current();
         List<PackageAnswer> answers = catalogue.getAll(ids).stream()

@@ -72,7 +72,8 @@ record PackageForm(
             return null;
         }
         if (!typed.matches("[0-9]{1,5}")) {
-            errors.add(new FieldError("modelYear", "\"" + Asked.shown(typed) + "\" is not a year: write four digits."));
+            errors.add(new FieldError(
+                    "modelYear", "\"" + Parameters.shown(typed) + "\" is not a year: write four digits."));
             return null;
         }
         Integer year = Integer.valueOf(typed);

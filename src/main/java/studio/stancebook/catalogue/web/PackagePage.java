@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
-import studio.stancebook.catalogue.PackageQuery;
+import studio.stancebook.catalogue.PackageIssue;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.measure.OffRoadTable;
 import studio.stancebook.measure.StudioMeasures;
@@ -40,7 +40,7 @@ class PackagePage {
         List<MeasureLine> all = lines(view, snapshot);
         model.addAttribute("it", view);
         model.addAttribute("drawing", PackageDrawing.of(view));
-        model.addAttribute("changed", Written.time(view.changedAt()));
+        model.addAttribute("changed", Formats.time(view.changedAt()));
         model.addAttribute("dimensions", DimensionLine.all(view));
         model.addAttribute(
                 "measures", all.stream().filter(MeasureLine::measured).toList());
@@ -66,16 +66,16 @@ class PackagePage {
     }
 
     /** @param about the name of the value it is about; empty for the whole package, and where the question begins with it */
-    record QueryLine(PackageQuery query, String about, String settled) {}
+    record QueryLine(PackageIssue query, String about, String settled) {}
 
-    private QueryLine queryLine(PackageQuery query) {
-        PackageQuery.Settlement settlement = query.settlement();
+    private QueryLine queryLine(PackageIssue query) {
+        PackageIssue.Settlement settlement = query.settlement();
         String key = query.valueKey();
         String name = key == null ? "" : names.of(key);
         return new QueryLine(
                 query,
                 query.question().startsWith(name) ? "" : name,
-                settlement == null ? "" : settlement.by() + ", " + Written.time(settlement.at()));
+                settlement == null ? "" : settlement.by() + ", " + Formats.time(settlement.at()));
     }
 
     /** A single value that is set aside. */
@@ -88,7 +88,7 @@ class PackagePage {
                         names.of(entry.getKey()),
                         entry.getValue().reason(),
                         entry.getValue().by(),
-                        Written.time(entry.getValue().at())))
+                        Formats.time(entry.getValue().at())))
                 .sorted(Comparator.comparing(Apart::name))
                 .toList();
     }

@@ -18,7 +18,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.catalogue.Catalogue;
-import studio.stancebook.catalogue.SegmentQuery;
+import studio.stancebook.catalogue.SegmentIssue;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.problem.ExpectedVersion;
@@ -100,7 +100,7 @@ class SegmentCalls {
     /** The questions about packages of the segment that nobody has answered yet, newest first. */
     @Operation(summary = "The open questions about packages of a segment, newest first")
     @GetMapping("/{key}/queries")
-    Page<SegmentQuery> queries(@PathVariable String key, Pageable page) {
+    Page<SegmentIssue> queries(@PathVariable String key, Pageable page) {
         return catalogue.openQueries(segments.get(key), page);
     }
 

@@ -12,7 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.ClassSnapshot;
 import studio.stancebook.catalogue.ClassSnapshots;
-import studio.stancebook.catalogue.SegmentQuery;
+import studio.stancebook.catalogue.SegmentIssue;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.SetAsideView;
@@ -70,7 +70,7 @@ class SegmentPage {
             model.addAttribute("errors", FieldErrors.of(malformed, "fromYear"));
             addClass(model, whole, QuantileType.TYPE_7);
         }
-        Page<SegmentQuery> queries = catalogue.openQueries(segment, PageRequest.of(0, SHOWN));
+        Page<SegmentIssue> queries = catalogue.openQueries(segment, PageRequest.of(0, SHOWN));
         List<SetAsideView> apart =
                 whole.derived(Part.SET_ASIDE, () -> catalogue.setAside(segment.key(), PageRequest.of(0, SHOWN)));
         model.addAttribute("queries", queries.getContent());

@@ -85,8 +85,8 @@ class StatisticsCalls {
             @RequestParam(required = false) @Nullable Integer fromYear,
             @RequestParam(required = false) @Nullable Integer toYear,
             @RequestParam(required = false) @Nullable List<String> origin) {
-        QuantileType type = Asked.quantileType(quantileType);
-        ClassSnapshot snapshot = snapshots.of(key, Asked.classFilter(fromYear, toYear, origin));
+        QuantileType type = Parameters.quantileType(quantileType);
+        ClassSnapshot snapshot = snapshots.of(key, Parameters.classFilter(fromYear, toYear, origin));
         return new StatisticsAnswer(
                 snapshot.segment(),
                 snapshot.revision(),

@@ -94,7 +94,7 @@ final class DimensionCells {
         for (ColumnUse use : parts(polyline)) {
             String text = cells.value(use);
             columns.put(use.heading(), text);
-            Optional<List<Point>> read = PointText.parse(text, use.unit());
+            Optional<List<Point>> read = PointCells.parse(text, use.unit());
             if (read.isEmpty()) {
                 problems.unreadable(use.heading(), text, "Points are written x z; x z; with points for decimals.");
                 return;

@@ -73,7 +73,7 @@ final class FieldCells {
         Map<String, Double> read = new LinkedHashMap<>();
         packed(Field.UNCERTAINTIES).forEach((key, text) -> {
             CellNumber number = CellNumber.of(text, true);
-            if (number.number() == null || number.unit() != null || !Plausible.uncertainty(number.number())) {
+            if (number.number() == null || number.unit() != null || !PlausibleCells.uncertainty(number.number())) {
                 refuse(Field.UNCERTAINTIES, key + " " + text, "A standard uncertainty is from 0 to 500.");
             } else {
                 read.put(key, number.number().doubleValue());

@@ -87,6 +87,7 @@ public final class RowReader {
         new DimensionCells(mapping.uses(), cells, problems, builder).read();
         fields.uncertainties().forEach(builder::uncertainty);
         fields.origins().forEach(builder::origin);
-        return Plausible.values(builder.build(), mapping::headingsOf, key -> cells.texts(mapping.of(key)), problems);
+        return PlausibleCells.values(
+                builder.build(), mapping::headingsOf, key -> cells.texts(mapping.of(key)), problems);
     }
 }

@@ -22,13 +22,13 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.catalogue.PackagesAsked;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.catalogue.PackageListParameters;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.exchange.intake.Upload;
-import studio.stancebook.exchange.intake.Uploads;
+import studio.stancebook.exchange.importing.Upload;
+import studio.stancebook.exchange.importing.Uploads;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.problem.Refusal;
@@ -111,7 +111,7 @@ class BringInPage {
     @GetMapping("/take-out")
     ResponseEntity<Resource> takeOut(
             @AuthenticationPrincipal SignedIn who,
-            @ModelAttribute PackagesAsked asked,
+            @ModelAttribute PackageListParameters asked,
             @RequestParam(defaultValue = "csv") String format) {
         return export.of(asked, format, who);
     }

@@ -15,13 +15,13 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.CatalogueFilter;
-import studio.stancebook.catalogue.PackagesAsked;
-import studio.stancebook.exchange.intake.ReceivedFiles;
+import studio.stancebook.catalogue.PackageListParameters;
+import studio.stancebook.exchange.exporting.ExportFormat;
+import studio.stancebook.exchange.exporting.Exporter;
+import studio.stancebook.exchange.importing.ReceivedFiles;
 import studio.stancebook.exchange.table.TextLimit;
-import studio.stancebook.exchange.takeout.ExportFormat;
-import studio.stancebook.exchange.takeout.Exporter;
 import studio.stancebook.limit.Bulkhead;
 import studio.stancebook.problem.Malformed;
 
@@ -40,7 +40,7 @@ class ExportAnswer {
     }
 
     /** @throws studio.stancebook.problem.TooMany if the server is busy with as many exports as it makes at once */
-    ResponseEntity<Resource> of(PackagesAsked asked, String formatKey, SignedIn who) {
+    ResponseEntity<Resource> of(PackageListParameters asked, String formatKey, SignedIn who) {
         ExportFormat format = ExportFormat.ofKey(formatKey)
                 .orElseThrow(() -> Malformed.ofField(
                         "format",

@@ -7,8 +7,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.catalogue.PackagesAsked;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.catalogue.PackageListParameters;
 
 /** Taking packages out by one call; whoever may read them may take them out. */
 @RestController
@@ -24,7 +24,7 @@ class ExportCalls {
     @GetMapping("/api/v1/packages/export")
     ResponseEntity<Resource> takeOut(
             @AuthenticationPrincipal SignedIn who,
-            @ModelAttribute PackagesAsked asked,
+            @ModelAttribute PackageListParameters asked,
             @RequestParam(defaultValue = "csv") String format) {
         return answer.of(asked, format, who);
     }

@@ -3,9 +3,9 @@ package studio.stancebook.exchange.web;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.exchange.intake.ColumnChoice;
-import studio.stancebook.exchange.intake.ImportDesk;
-import studio.stancebook.exchange.intake.PackageFile.TableSample;
+import studio.stancebook.exchange.importing.ColumnChoice;
+import studio.stancebook.exchange.importing.ImportWizard;
+import studio.stancebook.exchange.importing.PackageFile.TableSample;
 import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.FieldErrors;
@@ -53,7 +53,7 @@ record MappingView(List<Column> columns) {
                 || offered.stream().anyMatch(group -> group.options().containsKey(choice.target()));
         return new Column(
                 index,
-                ImportDesk.heading(sample.headings(), index),
+                ImportWizard.heading(sample.headings(), index),
                 String.join(
                         " | ",
                         cells.subList(0, Math.min(SHOWN, cells.size())).stream()
@@ -78,7 +78,7 @@ record MappingView(List<Column> columns) {
         }
         String heading = field.replaceFirst("^mapping\\.?", "");
         return IntStream.range(0, headings.size())
-                .filter(i -> ImportDesk.heading(headings, i).equals(heading))
+                .filter(i -> ImportWizard.heading(headings, i).equals(heading))
                 .mapToObj(i -> "column-" + i)
                 .findFirst()
                 .orElse("columns");

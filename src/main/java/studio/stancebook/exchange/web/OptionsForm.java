@@ -2,7 +2,7 @@ package studio.stancebook.exchange.web;
 
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.exchange.intake.ImportOptions;
+import studio.stancebook.exchange.importing.ImportOptions;
 
 /** How a file is to be brought in, as a form sends it: a box that is not ticked is not sent. */
 record OptionsForm(

@@ -2,7 +2,7 @@ package studio.stancebook.exchange.web;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
-import studio.stancebook.exchange.intake.ImportReport;
+import studio.stancebook.exchange.importing.ImportReport;
 import studio.stancebook.exchange.mapping.RowProblem;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;

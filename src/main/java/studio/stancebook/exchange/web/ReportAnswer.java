@@ -1,7 +1,7 @@
 package studio.stancebook.exchange.web;
 
 import java.util.List;
-import studio.stancebook.exchange.intake.ImportReport;
+import studio.stancebook.exchange.importing.ImportReport;
 import studio.stancebook.exchange.mapping.RowProblem;
 
 /**

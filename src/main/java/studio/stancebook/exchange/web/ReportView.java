@@ -1,9 +1,9 @@
 package studio.stancebook.exchange.web;
 
 import java.util.List;
-import studio.stancebook.exchange.intake.ImportOptions;
-import studio.stancebook.exchange.intake.ImportReport;
-import studio.stancebook.exchange.intake.ImportStatus;
+import studio.stancebook.exchange.importing.ImportOptions;
+import studio.stancebook.exchange.importing.ImportReport;
+import studio.stancebook.exchange.importing.ImportStatus;
 import studio.stancebook.exchange.mapping.RowProblem;
 
 /**

@@ -18,18 +18,18 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.exchange.intake.ColumnChoice;
-import studio.stancebook.exchange.intake.ImportDesk;
-import studio.stancebook.exchange.intake.ImportJob;
-import studio.stancebook.exchange.intake.ImportOptions;
-import studio.stancebook.exchange.intake.ImportReport;
-import studio.stancebook.exchange.intake.ImportStatus;
-import studio.stancebook.exchange.intake.PackageFile.TableSample;
-import studio.stancebook.exchange.intake.Upload;
-import studio.stancebook.exchange.intake.Uploads;
+import studio.stancebook.exchange.importing.ColumnChoice;
+import studio.stancebook.exchange.importing.ImportJob;
+import studio.stancebook.exchange.importing.ImportOptions;
+import studio.stancebook.exchange.importing.ImportReport;
+import studio.stancebook.exchange.importing.ImportStatus;
+import studio.stancebook.exchange.importing.ImportWizard;
+import studio.stancebook.exchange.importing.PackageFile.TableSample;
+import studio.stancebook.exchange.importing.Upload;
+import studio.stancebook.exchange.importing.Uploads;
 import studio.stancebook.exchange.table.TableFile;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
@@ -42,12 +42,12 @@ import studio.stancebook.problem.NotFound;
 class UploadPage {
 
     private final Uploads uploads;
-    private final ImportDesk desk;
+    private final ImportWizard wizard;
     private final TargetWords words;
 
-    UploadPage(Uploads uploads, ImportDesk desk, TargetWords words) {
+    UploadPage(Uploads uploads, ImportWizard wizard, TargetWords words) {
         this.uploads = uploads;
-        this.desk = desk;
+        this.wizard = wizard;
         this.words = words;
     }
 
@@ -101,7 +101,7 @@ class UploadPage {
 
     private String checked(SignedIn who, Upload upload, Model model, HttpServletResponse response) {
         try {
-            desk.start(upload, options(upload), who.name());
+            wizard.start(upload, options(upload), who.name());
             return toReport(upload);
         } catch (Impossible refused) {
             response.setStatus(refused.type().status());
@@ -122,7 +122,7 @@ class UploadPage {
     String write(@AuthenticationPrincipal SignedIn who, @ModelAttribute("upload") Upload upload) {
         ImportOptions wished = options(upload);
         ImportCalls.requireMayCreate(who, wished.createSegments());
-        desk.start(
+        wizard.start(
                 upload,
                 new ImportOptions(false, wished.partial(), wished.createSegments(), wished.origin()),
                 who.name());
@@ -177,10 +177,10 @@ class UploadPage {
         TableFile table = upload.table();
         FieldErrors tied = errors;
         if (table != null) {
-            TableSample sample = desk.sample(table, upload.sheet());
+            TableSample sample = wizard.sample(table, upload.sheet());
             List<TargetWords.Group> groups = words.groups();
             tied = MappingView.tied(errors.all(), sample.headings());
-            model.addAttribute("mapping", MappingView.of(sample, desk.choices(upload, sample), groups, tied));
+            model.addAttribute("mapping", MappingView.of(sample, wizard.choices(upload, sample), groups, tied));
             model.addAttribute("groups", groups);
             model.addAttribute("units", words.units());
             model.addAttribute("sheets", sheets(table));

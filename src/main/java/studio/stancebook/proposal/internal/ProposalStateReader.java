@@ -3,7 +3,7 @@ package studio.stancebook.proposal.internal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.NotFound;

@@ -7,9 +7,9 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.Deed;
-import studio.stancebook.account.Facts;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionChecks;
@@ -71,8 +71,8 @@ public class ProposalWriting {
         DimensionSet marked = withOwnOrigins(draft.dimensions()).markedSince(null, who.name(), now);
         StoredRevision first = new StoredRevision(proposal.id(), 1, marked, draft.note(), who, now);
         add(proposal, first, marked, segment, who, now);
-        Facts made = facts(proposal, segment).and("note", draft.note()).and(DimensionJson.flat(marked));
-        tell("made", proposal, Facts.none(), made);
+        FieldValues made = facts(proposal, segment).and("note", draft.note()).and(DimensionJson.flat(marked));
+        tell("made", proposal, FieldValues.none(), made);
         return proposal.id();
     }
 
@@ -85,7 +85,7 @@ public class ProposalWriting {
         ProposalRules.name(change.name()).ifPresent(errors::add);
         require(errors, null);
         SegmentName segment = segments.named(change.segment());
-        Facts before = facts(proposal, segmentOf(proposal));
+        FieldValues before = facts(proposal, segmentOf(proposal));
         boolean moves = segment.id() != proposal.segmentId();
         Instant now = clock.instant();
         proposal.become(change.name(), segment.id(), change.stage(), who, now);
@@ -97,12 +97,12 @@ public class ProposalWriting {
         tell("changed", proposal, before, facts(proposal, segment));
     }
 
-    private void tell(String action, StoredProposal proposal, Facts before, Facts after) {
-        events.publishEvent(Deed.of(action, "proposal", proposal.id(), proposal.name(), before, after));
+    private void tell(String action, StoredProposal proposal, FieldValues before, FieldValues after) {
+        events.publishEvent(ActivityEvent.of(action, "proposal", proposal.id(), proposal.name(), before, after));
     }
 
-    private static Facts facts(StoredProposal proposal, SegmentName segment) {
-        return Facts.of("name", proposal.name())
+    private static FieldValues facts(StoredProposal proposal, SegmentName segment) {
+        return FieldValues.of("name", proposal.name())
                 .and("segment", segment.key())
                 .and("stage", proposal.stage().key())
                 .and("revision", proposal.newestRevision());
@@ -134,11 +134,11 @@ public class ProposalWriting {
         DimensionSet earlier = newest(proposal).dimensions();
         DimensionSet marked = withOwnOrigins(dimensions).markedSince(earlier, who.name(), now);
         SegmentName segment = segmentOf(proposal);
-        Facts before = facts(proposal, segment).and(DimensionJson.flat(earlier));
+        FieldValues before = facts(proposal, segment).and(DimensionJson.flat(earlier));
         StoredRevision next =
                 new StoredRevision(proposal.id(), proposal.newestRevision() + 1, marked, note.strip(), who, now);
         add(proposal, next, marked, segment, who, now);
-        Facts after = facts(proposal, segment).and("note", note.strip()).and(DimensionJson.flat(marked));
+        FieldValues after = facts(proposal, segment).and("note", note.strip()).and(DimensionJson.flat(marked));
         tell("revised", proposal, before, after);
     }
 

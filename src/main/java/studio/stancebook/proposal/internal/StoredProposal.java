@@ -12,7 +12,7 @@ import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;

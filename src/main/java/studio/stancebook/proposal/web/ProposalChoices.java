@@ -5,7 +5,7 @@ import java.util.Map;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.Proposals;

@@ -11,7 +11,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.drawing.rendering.FileChoice;
 import studio.stancebook.drawing.rendering.SideViewPng;
 import studio.stancebook.drawing.rendering.SideViewSvg;

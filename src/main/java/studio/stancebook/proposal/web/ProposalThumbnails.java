@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.proposal.ProposalSummary;

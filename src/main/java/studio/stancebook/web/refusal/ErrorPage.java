@@ -10,8 +10,8 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
+import studio.stancebook.operations.StoreRefusals;
 import studio.stancebook.problem.ProblemType;
-import studio.stancebook.upkeep.StoreRefusals;
 
 /** Where the servlet container turns to when a filter or the container itself refused a request. */
 @Controller

@@ -15,9 +15,9 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
+import studio.stancebook.operations.StoreRefusals;
 import studio.stancebook.problem.ProblemType;
 import studio.stancebook.problem.Refusal;
-import studio.stancebook.upkeep.StoreRefusals;
 
 /** Everything that nothing else knows: a status if the exception has one, else a failure of ours, told without detail. */
 @ControllerAdvice

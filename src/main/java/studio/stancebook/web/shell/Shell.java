@@ -19,7 +19,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
 import org.springframework.web.util.WebUtils;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /**
  * What the frame of a page and the fragments ask for while they are drawn, as {@code shell}.

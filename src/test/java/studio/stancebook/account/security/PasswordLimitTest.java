@@ -29,9 +29,9 @@ import studio.stancebook.CountedHashes;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 import studio.stancebook.account.internal.NewPerson;
-import studio.stancebook.account.internal.Staff;
+import studio.stancebook.account.internal.PersonService;
 
 /** The limit on wrong passwords, attacked over HTTP. */
 @StudioTest
@@ -45,13 +45,13 @@ class PasswordLimitTest {
     StudioClients studio;
 
     @Autowired
-    Staff staff;
+    PersonService people;
 
     @Autowired
     CountedHashes hashes;
 
     @Autowired
-    Attempts attempts;
+    SignInAttempts attempts;
 
     @Autowired
     JdbcClient jdbc;
@@ -168,7 +168,7 @@ class PasswordLimitTest {
     void takesNoPasswordForRightWhoseBeginningIs() {
         String email = "longest@studio.example";
         String longest = "x1".repeat(36);
-        staff.addWithOwnPassword(new NewPerson(email, "Long of password", "viewer", longest));
+        people.addWithOwnPassword(new NewPerson(email, "Long of password", "viewer", longest));
 
         assertThat(byForm(email, longest + "y").statusCode()).isEqualTo(403);
         assertThat(byForm(email, longest).statusCode()).isEqualTo(302);

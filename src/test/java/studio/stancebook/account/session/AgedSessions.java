@@ -11,7 +11,7 @@ import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.Session;
-import studio.stancebook.account.SignedIn;
+import studio.stancebook.access.SignedIn;
 
 /** Makes sessions look as they would some time from now. */
 public final class AgedSessions<S extends Session> {

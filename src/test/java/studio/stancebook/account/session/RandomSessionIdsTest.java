@@ -11,7 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Source: OWASP ASVS 5.0.0, 7.2.3: session tokens of 128 random bits at least, each another. */
 @StudioTest

@@ -11,9 +11,9 @@ import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.MapSession;
 import studio.stancebook.TestClock;
-import studio.stancebook.account.Role;
-import studio.stancebook.account.SignedIn;
-import studio.stancebook.account.internal.SignInDeeds;
+import studio.stancebook.access.Role;
+import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.SignInEvents;
 
 /** A session lasts a day at most, however often it is used, and stays with TLS or without. */
 class SignInsEndTest {
@@ -24,7 +24,7 @@ class SignInsEndTest {
     private final SignIns signIns = new SignIns(
             (FindByIndexNameSessionRepository<MapSession>) mock(FindByIndexNameSessionRepository.class),
             clock,
-            mock(SignInDeeds.class));
+            mock(SignInEvents.class));
 
     private final MockHttpServletRequest request = new MockHttpServletRequest();
 

@@ -107,7 +107,7 @@ class GuessesTest {
     @Test
     void takesAnOriginForOneOnlyWhereTheCellsAre() {
         assertThat(guess("origin", "measured", "Drawing")).isEqualTo("field:origin");
-        assertThat(guess("Origin", "Japan", "Germany")).isEqualTo("none");
+        assertThat(guess("Source", "Japan", "Germany")).isEqualTo("none");
     }
 
     @Test

@@ -12,7 +12,7 @@ import org.springframework.boot.test.system.OutputCaptureExtension;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
-import studio.stancebook.account.Role;
+import studio.stancebook.access.Role;
 
 /** Source: OWASP ASVS 5.0.0, 16.3.2 (what is not allowed is logged) and 16.4.1 (nothing that was sent passes for an event). */
 @StudioTest

@@ -55,7 +55,7 @@ class AssetsTest {
         StudioBrowser browser = clients.browser();
         List<String> scripts =
                 SCRIPT.matcher(page()).results().map(one -> one.group(1)).toList();
-        assertEquals(3, scripts.size());
+        assertEquals(4, scripts.size());
         for (String script : scripts) {
             assertTrue(script.matches(".*-[0-9a-f]{32}\\.js"), script);
             assertEquals(200, browser.get(script).statusCode());

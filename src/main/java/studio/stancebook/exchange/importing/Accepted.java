@@ -1,0 +1,20 @@
+package studio.stancebook.exchange.importing;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.PackageDraft;
+
+/**
+ * A row that comes in.
+ *
+ * @param row as a person counts
+ * @param alikeInFile true when an earlier row of its segment has the same dimensions
+ * @param setAside the reason why the package does not count in its class; null when it counts
+ * @param valuesSetAside the reasons why single values do not count, by their keys
+ */
+record Accepted(
+        long row,
+        PackageDraft draft,
+        boolean alikeInFile,
+        @Nullable String setAside,
+        Map<String, String> valuesSetAside) {}

@@ -1,0 +1,80 @@
+package studio.stancebook.exchange.importing;
+
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.DisposableBean;
+import org.springframework.security.concurrent.DelegatingSecurityContextRunnable;
+import org.springframework.stereotype.Component;
+import studio.stancebook.problem.Conflict;
+import studio.stancebook.problem.Refusal;
+import studio.stancebook.problem.TooMany;
+
+/** Runs imports in the background, one after the other, so that whoever started one can leave and come back. */
+@Component
+public class ImportJobs implements DisposableBean {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ImportJobs.class);
+    private static final int MOST_WAITING = 50;
+    private static final int PATIENCE_SECONDS = 20;
+
+    private final Importer importer;
+    private final ThreadPoolExecutor executor;
+
+    ImportJobs(Importer importer) {
+        this.importer = importer;
+        this.executor = new ThreadPoolExecutor(
+                1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(MOST_WAITING), work -> new Thread(work, "imports"));
+        executor.allowCoreThreadTimeOut(true);
+    }
+
+    /**
+     * Starts a run over an upload.
+     *
+     * @param by the name of who brings it in
+     * @throws Conflict if one is running already
+     * @throws TooMany if too many are waiting
+     */
+    public void start(Upload upload, PackageFile file, ImportOptions options, String by) {
+        synchronized (upload) {
+            if (upload.busy()) {
+                throw new Conflict("The file is being worked on already.");
+            }
+            ImportJob job = new ImportJob(options.dryRun());
+            try {
+                upload.start(job);
+                executor.execute(new DelegatingSecurityContextRunnable(
+                        () -> run(job, new Delivery(file, upload.fileName(), by), options)));
+            } catch (RejectedExecutionException full) {
+                job.failed("Too many imports are waiting.");
+                throw new TooMany("Too many imports are waiting; try again later.");
+            }
+        }
+    }
+
+    private void run(ImportJob job, Delivery delivery, ImportOptions options) {
+        try {
+            job.done(importer.run(delivery, options, job::at));
+        } catch (Refusal refused) {
+            job.failed(refused.detail());
+        } catch (RuntimeException failure) {
+            LOG.error("An import in the background failed", failure);
+            job.failed("Something went wrong here, and nothing was brought in. Try again;"
+                    + " if it stays, tell whoever runs this server.");
+        } catch (Error fatal) {
+            job.failed("The server could not do this, and nothing was brought in.");
+            throw fatal;
+        }
+    }
+
+    @Override
+    public void destroy() throws InterruptedException {
+        executor.shutdown();
+        if (!executor.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+            executor.shutdownNow();
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package studio.stancebook.exchange.importing;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.activity.FieldValues;
+import studio.stancebook.catalogue.Catalogue;
+import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.Preparation;
+import studio.stancebook.catalogue.SegmentView;
+import studio.stancebook.catalogue.Segments;
+import studio.stancebook.measure.StudioMeasures;
+
+/**
+ * Brings packages in. A file is checked and written row by row in one transaction, all or nothing: what was written before
+ * a row was refused is taken back. One import runs at a time, so that two cannot wait for each other's segments.
+ */
+@Component
+public class Importer {
+
+    /** How much of the work is done when all rows are read. */
+    private static final double READING = 0.9;
+
+    private final Catalogue catalogue;
+    private final Segments segments;
+    private final StudioMeasures measures;
+    private final Preparation preparation;
+    private final TransactionTemplate transaction;
+    private final ApplicationEventPublisher events;
+    private final ImportMeters meters;
+    private final ImportTurn turn = new ImportTurn();
+    private final MemoryLimit limit = new MemoryLimit(Runtime.getRuntime().maxMemory());
+
+    Importer(
+            Catalogue catalogue,
+            Segments segments,
+            StudioMeasures measures,
+            Preparation preparation,
+            PlatformTransactionManager transactions,
+            ApplicationEventPublisher events,
+            ImportMeters meters) {
+        this.meters = meters;
+        this.events = events;
+        this.measures = measures;
+        this.preparation = preparation;
+        this.catalogue = catalogue;
+        this.segments = segments;
+        this.transaction = new TransactionTemplate(transactions);
+    }
+
+    /**
+     * Checks a file and, unless only that is wished or a row is refused that may not be left out, writes it.
+     *
+     * @return what came of it; with {@code imported() == 0} where nothing was written
+     * @throws studio.stancebook.problem.TooMany if other imports take too long
+     * @throws studio.stancebook.problem.Refusal if the file as a whole cannot be read
+     */
+    public ImportReport run(Delivery delivery, ImportOptions options, ImportProgress progress) {
+        return options.dryRun()
+                ? inTurn(delivery, options, progress)
+                : meters.count(() -> inTurn(delivery, options, progress));
+    }
+
+    private ImportReport inTurn(Delivery delivery, ImportOptions options, ImportProgress progress) {
+        return turn.take(() -> {
+            limit.check(
+                    delivery.content(),
+                    options,
+                    segments.all().stream().mapToLong(SegmentView::packages).sum());
+            return options.dryRun() ? check(delivery.content(), options, progress) : write(delivery, options, progress);
+        });
+    }
+
+    private ImportReport check(PackageFile file, ImportOptions options, ImportProgress progress) {
+        SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
+        return pass(file, options, book, rows -> {}, progress).build(book.newNames());
+    }
+
+    /** Writes row by row as it checks, and takes all of it back when a row is refused that may not be left out. */
+    private ImportReport write(Delivery delivery, ImportOptions options, ImportProgress progress) {
+        return Objects.requireNonNull(transaction.execute(status -> {
+            SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
+            ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
+            ReportBuilder report =
+                    pass(delivery.content(), options, book, writer::write, share -> progress.at(READING * share));
+            boolean refused = report.rejected() > 0 && !options.partial();
+            if (refused || writer.written() == 0) {
+                status.setRollbackOnly();
+                return report.build(book.newNames());
+            }
+            writer.finish(report, share -> progress.at(READING + (1 - READING) * share));
+            ImportReport done = report.build(book.newNames()).withImported(writer.written());
+            tell(delivery, done);
+            return done;
+        }));
+    }
+
+    /** One event for the whole file. */
+    private void tell(Delivery delivery, ImportReport done) {
+        String digest = delivery.digest();
+        FieldValues facts = FieldValues.of("file", delivery.fileName())
+                .and("sha256", digest)
+                .and("rows", done.rows())
+                .and("broughtIn", done.imported())
+                .and("rejected", done.rejected())
+                .and("queries", done.queries())
+                .and("newSegments", String.join(", ", done.newSegments()));
+        events.publishEvent(ActivityEvent.of(
+                "brought in", "packages", digest.substring(0, 12), delivery.fileName(), FieldValues.none(), facts));
+    }
+
+    private ReportBuilder pass(
+            PackageFile file,
+            ImportOptions options,
+            SegmentBook book,
+            Consumer<List<Accepted>> sink,
+            ImportProgress progress) {
+        Consumer<PackageDraft> prepared = options.dryRun() ? draft -> {} : preparation.now();
+        RowRules rules = new RowRules(book, measures.current(), prepared);
+        RowPass pass = new RowPass(catalogue, rules, options.partial(), sink);
+        try (PackageRows rows = file.open(options)) {
+            return pass.read(rows, progress);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}

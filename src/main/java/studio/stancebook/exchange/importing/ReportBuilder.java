@@ -1,0 +1,70 @@
+package studio.stancebook.exchange.importing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import studio.stancebook.exchange.mapping.Problems;
+import studio.stancebook.exchange.mapping.RowProblem;
+
+/** Counts rows and keeps the first of their problems, errors apart from queries so that neither crowds out the other. */
+final class ReportBuilder {
+
+    /** Most errors, and most queries, that are listed. */
+    static final int MOST_LISTED = 500;
+
+    private final List<RowProblem> errors = new ArrayList<>();
+    private final List<RowProblem> queries = new ArrayList<>();
+    private int rows;
+    private int rejected;
+    private int allErrors;
+    private int allQueries;
+
+    /** Takes a row that stays out; queries about it are of no use then. */
+    void rejected(Problems problems) {
+        rows++;
+        rejected++;
+        problems.found().stream().filter(RowProblem::error).forEach(problem -> {
+            allErrors++;
+            if (errors.size() < MOST_LISTED) {
+                errors.add(problem);
+            }
+        });
+        allErrors += problems.moreErrors();
+    }
+
+    /** Takes a row that comes in. */
+    void accepted(Problems problems) {
+        rows++;
+        problems.found().forEach(this::query);
+        allQueries += problems.moreQueries();
+    }
+
+    /** Takes a query about a row that came in, which was found only when all were there. */
+    void query(RowProblem problem) {
+        allQueries++;
+        if (queries.size() < MOST_LISTED) {
+            queries.add(problem);
+        }
+    }
+
+    /** How many rows stay out. */
+    int rejected() {
+        return rejected;
+    }
+
+    ImportReport build(List<String> newSegments) {
+        List<RowProblem> listed = new ArrayList<>(errors);
+        listed.addAll(queries);
+        listed.sort(Comparator.comparingLong(RowProblem::row));
+        return new ImportReport(
+                rows,
+                rows - rejected,
+                rejected,
+                allErrors,
+                allQueries,
+                0,
+                newSegments,
+                listed,
+                allErrors + allQueries - listed.size());
+    }
+}

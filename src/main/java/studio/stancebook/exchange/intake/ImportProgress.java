@@ -1,9 +1,0 @@
-package studio.stancebook.exchange.intake;
-
-/** Told how far an import is. */
-@FunctionalInterface
-public interface ImportProgress {
-
-    /** @param share from 0 to 1 */
-    void at(double share);
-}

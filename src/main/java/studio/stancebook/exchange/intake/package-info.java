@@ -1,5 +1,0 @@
-/** Bringing packages in: checking a whole file first, writing it in one transaction, and reporting row by row. */
-@NullMarked
-package studio.stancebook.exchange.intake;
-
-import org.jspecify.annotations.NullMarked;

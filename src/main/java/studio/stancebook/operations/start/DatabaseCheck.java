@@ -1,0 +1,38 @@
+package studio.stancebook.operations.start;
+
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import org.springframework.core.env.ConfigurableEnvironment;
+import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.problem.CannotStart;
+
+/** The database opens. */
+public final class DatabaseCheck implements StartCheck {
+
+    @Override
+    public void check(ConfigurableEnvironment environment) {
+        String url = environment.getProperty("spring.datasource.url", "");
+        String user = environment.getProperty("spring.datasource.username", "");
+        String password = environment.getProperty("spring.datasource.password", "");
+        try {
+            DriverManager.getConnection(url, user, password).close();
+            DatabaseUrl.file(url).ifPresent(PrivateFile::make);
+        } catch (SQLException e) {
+            throw told(url, e);
+        }
+    }
+
+    private static CannotStart told(String url, SQLException cause) {
+        CannotStart refusal = StoreTrouble.of(cause)
+                .map(trouble -> StartWords.about(trouble, url))
+                .orElseGet(() -> new CannotStart(
+                        "The database " + DatabaseUrl.withoutSecrets(url) + " cannot be opened: " + firstLine(cause),
+                        "Check STANCEBOOK_DB_URL, STANCEBOOK_DB_USER and STANCEBOOK_DB_PASSWORD."));
+        refusal.initCause(cause);
+        return refusal;
+    }
+
+    private static String firstLine(SQLException cause) {
+        return String.valueOf(cause.getMessage()).lines().findFirst().orElse("");
+    }
+}

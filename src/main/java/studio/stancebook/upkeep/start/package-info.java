@@ -1,5 +1,0 @@
-/** What is looked at before the server starts, and how a start that failed is told. */
-@NullMarked
-package studio.stancebook.upkeep.start;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Posts that are carried out once however often they are sent, by their Idempotency-Key. */
-@NullMarked
-package studio.stancebook.web.once;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,31 @@
+package studio.stancebook.account.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The headers are of the form that browsers send; the examples are from memory. */
+class UserAgentTest {
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Mozilla/5.0 (X11; Linux x86_64; rv:140.0) Gecko/20100101 Firefox/140.0 | Firefox, Linux
+            Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/140.0.0.0 Safari/537.36 | Chrome, Windows
+            Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/140.0.0.0 Safari/537.36 Edg/140.0.0.0 | Edge, Windows
+            Mozilla/5.0 (Macintosh; Intel Mac OS X 10_15_7) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/18.5 Safari/605.1.15 | Safari, macOS
+            Mozilla/5.0 (iPhone; CPU iPhone OS 18_5 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/18.5 Mobile/15E148 Safari/604.1 | Safari, iPhone
+            Mozilla/5.0 (Linux; Android 15) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/140.0.0.0 Mobile Safari/537.36 | Chrome, Android
+            something/1.0 (Linux) | Linux
+            <script>alert(1)</script> | ''
+            """)
+    void namesBrowserAndSystem(String header, String words) {
+        assertThat(UserAgent.words(header)).isEqualTo(words);
+    }
+
+    @Test
+    void knowsNothingWithoutAHeader() {
+        assertThat(UserAgent.words(null)).isEmpty();
+    }
+}

@@ -1,0 +1,6 @@
+package studio.stancebook.activity;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class FiftyWritersOnH2Test extends FiftyWritersTest {}

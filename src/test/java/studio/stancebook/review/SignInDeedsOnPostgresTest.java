@@ -1,8 +1,0 @@
-package studio.stancebook.review;
-
-import studio.stancebook.OnPostgres;
-import studio.stancebook.StudioTest;
-
-@StudioTest
-@OnPostgres
-class SignInDeedsOnPostgresTest extends SignInDeedsTest {}

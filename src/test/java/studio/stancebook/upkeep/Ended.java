@@ -1,8 +1,0 @@
-package studio.stancebook.upkeep;
-
-/**
- * How a process ended.
- *
- * @param console what it wrote, errors and all
- */
-record Ended(int exitCode, String console) {}

@@ -1,8 +1,0 @@
-package studio.stancebook.upkeep.backup;
-
-import studio.stancebook.OnPostgres;
-import studio.stancebook.StudioTest;
-
-@StudioTest
-@OnPostgres
-class BackupOnPostgresTest extends BackupTest {}

@@ -1,0 +1,6 @@
+package studio.stancebook.web.idempotency;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class OnceOnH2Test extends OnceTest {}

@@ -1,6 +1,0 @@
-package studio.stancebook.web.once;
-
-import studio.stancebook.StudioTest;
-
-@StudioTest
-class OnceOnH2Test extends OnceTest {}

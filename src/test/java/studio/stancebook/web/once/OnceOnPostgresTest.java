@@ -1,8 +1,0 @@
-package studio.stancebook.web.once;
-
-import studio.stancebook.OnPostgres;
-import studio.stancebook.StudioTest;
-
-@StudioTest
-@OnPostgres
-class OnceOnPostgresTest extends OnceTest {}
