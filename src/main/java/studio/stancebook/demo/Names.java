@@ -2,7 +2,7 @@ package studio.stancebook.demo;
 
 import java.util.List;
 
-/** Names of birds and kinds of places, no two alike; no vehicle of these names exists. */
+/** Invented pairs of words: birds and kinds of places, no two alike. */
 final class Names {
 
     private static final List<String> BIRDS = List.of(
@@ -31,7 +31,6 @@ final class Names {
             "Grebe",
             "Greenshank",
             "Guillemot",
-            "Heron",
             "Hoopoe",
             "Jackdaw",
             "Kittiwake",
@@ -54,7 +53,6 @@ final class Names {
             "Redwing",
             "Ruff",
             "Sanderling",
-            "Sandpiper",
             "Scoter",
             "Shelduck",
             "Shoveler",

@@ -1,6 +1,6 @@
 /**
- * The two pictures that carry the tool, each in a room of its own: the side view and the band strip. Coordinates are computed
- * in plain records; the third room renders them.
+ * The two pictures that carry the tool, each in a package of its own: the side view and the band strip. Coordinates are computed
+ * in plain records; a third package renders them.
  *
  * <p>Vocabulary: a <em>sheet</em> is one picture in mm, x to the right, y downwards (so y = -z); its <em>layers</em> lie
  * over each other in order; a <em>stroke</em> is a path, a <em>disc</em> a circle, a <em>text line</em> a line of words.

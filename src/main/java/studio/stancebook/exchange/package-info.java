@@ -1,5 +1,5 @@
 /**
- * Bringing packages in from tables and taking the catalogue out again: CSV, workbooks (XLSX) and JSON.
+ * Import of packages from tables and export of the catalogue: CSV, workbooks (XLSX) and JSON.
  *
  * <p>Vocabulary: a <em>table</em> is a heading and rows of cells, whatever file they come from; a <em>mapping</em> says
  * what each column holds; a <em>problem</em> is an error, which keeps its row out, or a query, which comes in with it

@@ -25,7 +25,7 @@ final class BodyMeasures extends MeasureList {
         ratio(
                 new MeasureText(
                         "tyre-stagger",
-                        "Rear tyre to front tyre",
+                        "Tyre stagger (rear / front diameter)",
                         TYRES,
                         RATIO,
                         3,
@@ -57,56 +57,56 @@ final class BodyMeasures extends MeasureList {
     private void shares() {
         share(
                 "wheelbase-share",
-                "Wheelbase of length",
+                "Wheelbase / length",
                 "Wheelbase over overall length.",
                 "wheels further out",
                 WHEELBASE,
                 OVERALL_LENGTH);
         share(
                 "front-overhang-share",
-                "Front overhang of length",
+                "Front overhang / length",
                 "Front overhang over overall length.",
                 "longer nose",
                 FRONT_OVERHANG,
                 OVERALL_LENGTH);
         share(
                 "rear-overhang-share",
-                "Rear overhang of length",
+                "Rear overhang / length",
                 "Rear overhang over overall length.",
                 "longer tail",
                 REAR_OVERHANG,
                 OVERALL_LENGTH);
         share(
                 "overhang-balance",
-                "Rear to front overhang",
+                "Rear overhang / front overhang",
                 "Rear overhang over front overhang.",
-                "weight of the body to the rear",
+                "longer tail than nose",
                 REAR_OVERHANG,
                 FRONT_OVERHANG);
         share(
                 "height-to-length",
-                "Height to length",
+                "Height / length",
                 "Overall height over overall length.",
                 "taller for its length",
                 OVERALL_HEIGHT,
                 OVERALL_LENGTH);
         share(
                 "height-to-width",
-                "Height to width",
+                "Height / width",
                 "Overall height over overall width.",
                 "taller for its width",
                 OVERALL_HEIGHT,
                 OVERALL_WIDTH);
         share(
                 "wheelbase-to-height",
-                "Wheelbase to height",
+                "Wheelbase / height",
                 "Wheelbase over overall height.",
                 "longer for its height",
                 WHEELBASE,
                 OVERALL_HEIGHT);
         share(
                 "rear-track-to-width",
-                "Rear track to width",
+                "Rear track / width",
                 "Rear track over overall width.",
                 "rear wheels further out to the sides",
                 REAR_TRACK,
@@ -120,7 +120,7 @@ final class BodyMeasures extends MeasureList {
                 WHEELBASE);
         share(
                 "track-to-width",
-                "Track to width",
+                "Track / width",
                 "Front track over overall width.",
                 "wheels further out to the sides",
                 FRONT_TRACK,
@@ -138,7 +138,7 @@ final class BodyMeasures extends MeasureList {
         add(
                 shareText(
                         "bonnet-share",
-                        "Bonnet of length",
+                        "Bonnet / length",
                         "From the nose to the cowl over overall length.",
                         "longer bonnet"),
                 s -> Formula.Result.of(s.get(COWL_X).plus(s.get(FRONT_OVERHANG)).over(s.get(OVERALL_LENGTH))),
@@ -148,7 +148,7 @@ final class BodyMeasures extends MeasureList {
         add(
                 shareText(
                         "cabin-share",
-                        "Cabin of length",
+                        "Cabin / length",
                         "From the cowl to the base of the backlight over overall length.",
                         "longer cabin"),
                 s -> Formula.Result.of(
@@ -165,7 +165,7 @@ final class BodyMeasures extends MeasureList {
                 WHEELBASE);
         share(
                 "seat-height-share",
-                "Seat height of height",
+                "Seat height / height",
                 "Seating reference height (H5) over overall height.",
                 "people sit higher in the body",
                 SEAT_HEIGHT,
@@ -238,7 +238,7 @@ final class BodyMeasures extends MeasureList {
         add(
                 new MeasureText(
                         "profile-fill",
-                        "Profile fill",
+                        "Side-view fullness",
                         AREAS,
                         RATIO,
                         3,

@@ -114,7 +114,7 @@ final class WheelMeasures extends MeasureList {
         add(
                 new MeasureText(
                         "rocker-offset-in-wheels",
-                        "Rocker against the wheel centre",
+                        "Rocker height from wheel centre",
                         WHEELS,
                         RATIO,
                         2,
@@ -133,7 +133,7 @@ final class WheelMeasures extends MeasureList {
                         RATIO,
                         3,
                         "Height of the front wheel arch above the top of the tyre, in tyre diameters.",
-                        "more wheel travel"),
+                        "larger gap between tyre and arch"),
                 s -> archGap(s, ARCH_FRONT_TOP_Z, FRONT_CENTRE_HEIGHT, FRONT_TYRE_DIAMETER),
                 ARCH_FRONT_TOP_Z,
                 FRONT_CENTRE_HEIGHT,
@@ -147,7 +147,7 @@ final class WheelMeasures extends MeasureList {
                         RATIO,
                         3,
                         "Height of the rear wheel arch above the top of the tyre, in tyre diameters.",
-                        "more wheel travel"),
+                        "larger gap between tyre and arch"),
                 s -> archGap(s, ARCH_REAR_TOP_Z, REAR_CENTRE_HEIGHT, REAR_TYRE_DIAMETER),
                 ARCH_REAR_TOP_Z,
                 REAR_CENTRE_HEIGHT,

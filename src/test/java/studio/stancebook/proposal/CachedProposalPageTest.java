@@ -68,17 +68,17 @@ class CachedProposalPageTest extends ProposalPageVisitor {
         proposal = proposals.change(
                 proposal.id(),
                 new ExpectedVersion(proposal.version()),
-                new ProposalChange("Heron", segment, Stage.FOR_REVIEW),
+                new ProposalChange("Dunlin", segment, Stage.FOR_REVIEW),
                 designer);
         assertThat(viewer.get(page).body())
-                .contains("Heron")
+                .contains("Dunlin")
                 .contains(">for review<")
                 .doesNotContain("Tern");
 
         proposals.revise(
                 proposal.id(), new ExpectedVersion(proposal.version()), dimensions(2900), "Second sketch", designer);
-        assertThat(viewer.get(page).body()).contains("Second sketch").contains("Heron, revision 2");
-        assertThat(viewer.get(page + "?revision=1").body()).contains("Heron, revision 1");
+        assertThat(viewer.get(page).body()).contains("Second sketch").contains("Dunlin, revision 2");
+        assertThat(viewer.get(page + "?revision=1").body()).contains("Dunlin, revision 1");
         assertThat(viewer.get(page + "?revision=3").statusCode()).isEqualTo(404);
     }
 

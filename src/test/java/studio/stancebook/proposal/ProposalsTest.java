@@ -218,7 +218,7 @@ abstract class ProposalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"heron", "HERON 100% ", "100%", "Grey Heron 100% of"})
+    @ValueSource(strings = {"heron", "HERON 100% ", "100%", "Grey Dunlin 100% of"})
     void areFoundByPartsOfTheirNames(String part) {
         ProposalView heron = proposals.make(draft("Grey heron 100% of " + segment), lead);
         proposals.make(draft("Grey egret 1000 of " + segment), lead);

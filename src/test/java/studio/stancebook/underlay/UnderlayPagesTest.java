@@ -93,11 +93,11 @@ class UnderlayPagesTest {
         StudioBrowser viewer = studio.browser(Role.VIEWER);
 
         HttpResponse<String> page = viewer.get(
-                "/underlay?segment=" + segment + "&tyre=265%2F70R17&paper=a3&scale=20&title=Heron%20%26%20co");
+                "/underlay?segment=" + segment + "&tyre=265%2F70R17&paper=a3&scale=20&title=Dunlin%20%26%20co");
 
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
-                .contains("Heron &amp; co at 1:20", "3.50", "2814", "median of the class", "/underlay.pdf?")
+                .contains("Dunlin &amp; co at 1:20", "3.50", "2814", "median of the class", "/underlay.pdf?")
                 .contains("A proportion study, not a measurement of a vehicle")
                 .doesNotContain("??");
         String query = "?segment=" + segment + "&tyre=265/70R17&scale=20";

@@ -31,8 +31,8 @@ record Sample(
     private static final List<Benchmark> ALL = List.of(
             new Benchmark("Curlew long", 2024, "2 995", "3.70", "inside"),
             new Benchmark("Fenland", 2021, "2 680", "3.30", "too-close"),
-            new Benchmark("Heron 3-door", 2019, "2 362", "2.86", "outside-low"),
-            new Benchmark("Heron long", 2023, "2 846", "3.41", "inside"),
+            new Benchmark("Dunlin 3-door", 2019, "2 362", "2.86", "outside-low"),
+            new Benchmark("Dunlin long", 2023, "2 846", "3.41", "inside"),
             new Benchmark("Saltmarsh", 2022, "3 060", "3.98", "outside-high"),
             new Benchmark("Tern", 2026, "2 760", "3.44", "inside"));
 

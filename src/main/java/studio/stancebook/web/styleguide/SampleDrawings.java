@@ -33,10 +33,10 @@ record SampleDrawings(SideView judged, List<Stage> stages, SideView laidOver, Li
                         stage("lines", SampleVehicle.withLines()),
                         stage("sketch", SampleVehicle.sketch())),
                 OverlayDrawing.of(
-                        "Heron and Heron long",
+                        "Dunlin and Dunlin long",
                         List.of(
-                                new Ghost("Heron", SampleVehicle.withLandmarks()),
-                                new Ghost("Heron long", SampleVehicle.longer())),
+                                new Ghost("Dunlin", SampleVehicle.withLandmarks()),
+                                new Ghost("Dunlin long", SampleVehicle.longer())),
                         Alignment.FRONT_WHEEL,
                         false),
                 List.of(
@@ -46,15 +46,15 @@ record SampleDrawings(SideView judged, List<Stage> stages, SideView laidOver, Li
     }
 
     private static SideView marked() {
-        SideViewOptions options = SideViewOptions.of("judged", "Heron")
+        SideViewOptions options = SideViewOptions.of("judged", "Dunlin")
                 .withOutside(Set.of("rocker-offset-in-wheels", "approach-angle"))
                 .withTooClose(Set.of("screen-aim-in-wheels"))
                 .withRemarks(Map.of("rocker-offset-in-wheels", "0.02 over"))
-                .withGhosts(List.of(new Ghost("Heron long", SampleVehicle.longer())));
+                .withGhosts(List.of(new Ghost("Dunlin long", SampleVehicle.longer())));
         return SideView.of(SampleVehicle.withLandmarks(), options);
     }
 
     private static Stage stage(String key, DimensionSet dimensions) {
-        return new Stage(key, SideView.of(dimensions, SideViewOptions.of("stage-" + key, "Heron")));
+        return new Stage(key, SideView.of(dimensions, SideViewOptions.of("stage-" + key, "Dunlin")));
     }
 }

@@ -21,7 +21,7 @@ final class SampleStrips {
     /** One of each verdict, against a class of a usual size. */
     static List<BandStrip> ofEveryVerdict() {
         return List.of(
-                strip(banded("rocker", "Rocker against the wheel centre", -0.06, 0.01)
+                strip(banded("rocker", "Rocker height from wheel centre", -0.06, 0.01)
                         .value(0.03, 0.006)
                         .earlier(List.of(0.07, 0.05))
                         .verdict(StripVerdict.OUTSIDE_HIGH, "0.02 above the band. To the edge: rocker 16 mm lower.")),
@@ -37,7 +37,7 @@ final class SampleStrips {
                         .verdict(StripVerdict.INSIDE, "")),
                 strip(banded("height", "Height in wheels", 2.24, 2.5)
                         .verdict(StripVerdict.NOT_MEASURABLE, "needs the overall height")),
-                strip(named("track", "Track to width", 0.82, 0.86).value(0.845, 0.003)),
+                strip(named("track", "Track / width", 0.82, 0.86).value(0.845, 0.003)),
                 strip(banded("class", "Overall length in wheels", 5.3, 5.8).verdict(StripVerdict.CLASS, "")));
     }
 
@@ -73,7 +73,7 @@ final class SampleStrips {
 
     static List<Change> changes() {
         return List.of(
-                new Change("Rocker against the wheel centre", "0.05", "0.03", "outside-high", "outside-high"),
+                new Change("Rocker height from wheel centre", "0.05", "0.03", "outside-high", "outside-high"),
                 new Change("Front overhang in wheels", "1.12", "1.07", "outside-high", "too-close"),
                 new Change("Height in wheels", "\u2013", "2.36", null, "inside"));
     }

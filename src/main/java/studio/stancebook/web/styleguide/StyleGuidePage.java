@@ -14,7 +14,7 @@ class StyleGuidePage {
     @GetMapping("/style-guide")
     String show(@PageableDefault(size = 4, sort = "name") Pageable wanted, Model model) {
         model.addAttribute("notice", "web.style-guide.notice");
-        model.addAttribute("noticeWords", new Object[] {"Heron long"});
+        model.addAttribute("noticeWords", new Object[] {"Dunlin long"});
         model.addAttribute("sample", Sample.ofPage(wanted));
         model.addAttribute("drawings", SampleDrawings.make());
         model.addAttribute("verdictStrips", SampleStrips.ofEveryVerdict());

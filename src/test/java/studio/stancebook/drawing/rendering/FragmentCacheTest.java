@@ -61,7 +61,7 @@ class PrintsTest {
         CachedFragment first = fragment(new Shown("Tern", 1), "Tern");
 
         assertNotSame(first, fragment(new Shown("Tern", 2), "Tern"));
-        assertNotSame(first, fragment(new Shown("Heron", 1), "Heron"));
+        assertNotSame(first, fragment(new Shown("Dunlin", 1), "Dunlin"));
         assertNotSame(first, fragment(new Other("Tern", 1), "Tern"));
         LocaleContextHolder.setLocale(Locale.GERMAN);
         assertNotSame(first, fragment(new Shown("Tern", 1), "Tern"));

@@ -67,7 +67,7 @@ class GoldenTest {
     @ValueSource(strings = {"en-GB", "de-DE", "ar-EG"})
     void bandStrip(String tag) throws IOException {
         StripReading reading = StripReading.of("rocker", "rocker-offset-in-wheels", "Rocker", 2, "")
-                .ticks(List.of(new StripTick(-0.04, "Heron", "/packages/1"), new StripTick(0.02, "Knot", null)))
+                .ticks(List.of(new StripTick(-0.04, "Dunlin", "/packages/1"), new StripTick(0.02, "Knot", null)))
                 .band(-0.06, 0.01)
                 .median(-0.02)
                 .value(0.03, 0.006)

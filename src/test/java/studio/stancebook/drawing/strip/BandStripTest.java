@@ -128,12 +128,12 @@ class BandStripTest {
     @Test
     void namesTheTickOfEachBenchmark() {
         StripReading one = StripReading.of("a", "a", "A", 2, "")
-                .ticks(List.of(new StripTick(1, "Heron <3>", "/packages/7")))
+                .ticks(List.of(new StripTick(1, "Dunlin <3>", "/packages/7")))
                 .build();
 
         String text = renderer.strip(BandStrip.of(one));
 
-        assertTrue(text.contains("<title>Heron &lt;3&gt; 1.00</title"), text);
+        assertTrue(text.contains("<title>Dunlin &lt;3&gt; 1.00</title"), text);
         assertTrue(text.contains("href=\"/packages/7\""), text);
     }
 
