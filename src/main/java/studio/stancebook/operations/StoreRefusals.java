@@ -4,20 +4,13 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
-import studio.stancebook.operations.room.Ballast;
 import studio.stancebook.problem.Refusal;
 
-/** Turns a failure that came of the store into what may be told, and makes way where that is possible. */
+/** Turns a failure that came of the store into what may be told. */
 @Component
 public class StoreRefusals {
 
     private static final Logger LOG = LoggerFactory.getLogger(StoreRefusals.class);
-
-    private final Ballast ballast;
-
-    StoreRefusals(Ballast ballast) {
-        this.ballast = ballast;
-    }
 
     /** What to tell about a failure; empty if it did not come of the store. */
     public Optional<Refusal> of(Throwable failure) {
@@ -26,9 +19,6 @@ public class StoreRefusals {
 
     private OutOfService told(StoreTrouble trouble, Throwable failure) {
         LOG.error("The store cannot serve ({}): {}", trouble, failure.toString());
-        if (trouble == StoreTrouble.NO_ROOM) {
-            ballast.drop();
-        }
         return OutOfService.because(trouble);
     }
 }

@@ -41,7 +41,7 @@ abstract class SignInTest {
         HttpResponse<String> answer = studio.browser().trySigningIn(email, "not the password");
 
         assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.body()).contains("do not match").contains("value=\"" + email + "\"");
+        assertThat(answer.body()).contains("No account here matches").contains("value=\"" + email + "\"");
     }
 
     @Test
@@ -49,7 +49,7 @@ abstract class SignInTest {
         HttpResponse<String> answer = studio.browser().trySigningIn("nobody@studio.example", "not the password");
 
         assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.body()).contains("do not match");
+        assertThat(answer.body()).contains("No account here matches");
     }
 
     @ParameterizedTest

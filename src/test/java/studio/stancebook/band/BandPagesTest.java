@@ -158,7 +158,7 @@ class BandPagesTest {
 
         assertThat(overtaken.statusCode()).isIn(412, 428);
         assertThat(overtaken.body())
-                .contains("Ada Marsh set version 1 while you were at it")
+                .contains("Ada Marsh set version 1 while you were editing")
                 .contains("3.00 to 4.00")
                 .contains("value=\"3.1\"")
                 .contains("name=\"version\" value=\"1\"");

@@ -46,7 +46,7 @@ class AccountJourneyIT {
         page.getByLabel("E-mail").fill(lead.email());
         page.getByLabel("Password").fill("not the password");
         page.keyboard().press("Enter");
-        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("do not match");
+        assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("No account here matches");
         assertThat(page.getByLabel("E-mail").inputValue()).isEqualTo(lead.email());
         page.getByLabel("Password").fill(StudioClients.PASSWORD);
         page.keyboard().press("Enter");

@@ -68,7 +68,7 @@ class BringInJourneyIT {
         page.getByLabel("Make segments that do not exist yet").check();
         page.getByRole(AriaRole.BUTTON, button("Check it")).click();
 
-        page.getByText("3000 of the rows can come in, 1 cannot").waitFor();
+        page.getByText("3000 of the rows can be imported, 1 cannot").waitFor();
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Import"))
                 .click();
         page.getByText("packages are in the catalogue").waitFor();

@@ -55,7 +55,7 @@ class MainJourneyIT {
         page.locator("input[name=partial]").check();
         page.locator("input[name=createSegments]").check();
         page.locator("main form").last().locator("button").last().click();
-        Locator write = page.getByText("Bring in 105");
+        Locator write = page.getByText("Import 105");
         write.waitFor();
         write.click();
         page.getByRole(AriaRole.LINK, link("To the catalogue")).waitFor();

@@ -359,7 +359,7 @@ class CataloguePagesTest {
         assertThat(page)
                 .contains("Segment &lt;of&gt; pages")
                 .contains("What belongs &amp; what does not")
-                .contains("5 packages count; revision 5")
+                .contains("5 packages count; class state 5")
                 .contains("id=\"wheelbase-in-wheels\"")
                 .contains("class=\"spread\"");
         assertThat(viewer.get("/segments/" + segment + "?quantileType=6").body())

@@ -105,7 +105,7 @@ class ComparePageTest {
 
         assertThat(page("/compare")).contains("Nothing is compared yet.").doesNotContain("??");
         assertThat(page("/compare?of=" + alder))
-                .contains("Pick one to five more to hold Alder (2020) against.")
+                .contains("Pick one to five more to compare with Alder (2020).")
                 .doesNotContain("id=\"differences\"", "??");
     }
 
@@ -141,7 +141,7 @@ class ComparePageTest {
         String without = benchmark("Without cowl", 2900);
 
         assertThat(page("/compare?of=" + with + "&of=" + without + "&at=cowl"))
-                .contains("No cowl is recorded for Without cowl (2020): laid over at the front wheel instead.");
+                .contains("No cowl is recorded for Without cowl (2020): aligned at the front wheel instead.");
     }
 
     @Test

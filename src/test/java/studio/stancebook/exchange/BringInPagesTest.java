@@ -125,7 +125,7 @@ class BringInPagesTest {
                 .containsEntry("unit", ",,in,,,,");
 
         String checked = report(browser, browser.submit(upload, upload + "/check", shown));
-        assertThat(checked).contains("The one row can come in").contains("New segments: " + segment);
+        assertThat(checked).contains("The one row can be imported").contains("New segments: " + segment);
         assertThat(segments.exists(segment)).isFalse();
 
         String written = report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
@@ -148,14 +148,14 @@ class BringInPagesTest {
                 .contains("while 2 rows are refused")
                 .contains("The row has no segment.")
                 .contains("Refused")
-                .doesNotContain("Bring in one package");
+                .doesNotContain("Import one package");
 
         HttpResponse<String> part = browser.get(upload + "/progress");
         assertThat(part.body()).contains("id=\"run-share\"").doesNotContain("<html");
         assertThat(part.headers().firstValue("HX-Refresh")).contains("true");
 
         String again = report(browser, browser.submit(upload + "/report", upload + "/check-partial", Map.of()));
-        assertThat(again).contains("2 of the rows can come in, 1 cannot").contains("Query");
+        assertThat(again).contains("2 of the rows can be imported, 1 cannot").contains("Query");
         report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
         assertThat(packages()).isEqualTo(2);
     }
@@ -286,7 +286,7 @@ class BringInPagesTest {
         HttpResponse<String> page = browser.get("/bring-in");
         HttpResponse<String> file = browser.get("/bring-in/take-out?format=csv&segment=" + segment);
 
-        assertThat(page.body()).contains("by leads and designers").contains("Segment " + segment);
+        assertThat(page.body()).contains("Leads and designers import files").contains("Segment " + segment);
         assertThat(browser.upload("/bring-in", "/bring-in", "cars.csv", "a".getBytes(StandardCharsets.UTF_8))
                         .statusCode())
                 .isEqualTo(403);

@@ -14,10 +14,13 @@ import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.quantity.Interval;
 import studio.stancebook.tyre.TyreDesignation;
 
 /** Invented dimension sets for tests. */
 public final class Invented {
+
+    private static final double WHEELBASE = 2590.7999999999997;
 
     private Invented() {}
 
@@ -35,9 +38,9 @@ public final class Invented {
             double value = least + (most - least) * (0.2 + 0.1 * random.nextDouble());
             set.set(dimension, dimension.unit() == Unit.COUNT ? 2 : value);
         }
-        set.set(Dimension.WHEELBASE, 2590.7999999999997).set(Dimension.OVERALL_LENGTH, 4800);
+        set.set(Dimension.WHEELBASE, WHEELBASE).set(Dimension.OVERALL_LENGTH, 4800);
         for (Landmark landmark : Landmark.values()) {
-            set.set(landmark, random.nextInt(4000) - 500, random.nextDouble() * 1500);
+            set.set(landmark, within(landmark.xShares(), random), within(landmark.zShares(), random));
         }
         set.set(Polyline.UNDERBODY, List.of(new Point(-850, 560), new Point(-600.1, 330), new Point(3000, 1e-3)));
         set.set(Polyline.OUTLINE, outline(random, 5000));
@@ -50,6 +53,11 @@ public final class Invented {
                 .build();
     }
 
+    /** At a plausible place for the wheelbase of {@link #everything}. */
+    private static double within(Interval shares, Random random) {
+        return WHEELBASE * (shares.lower() + shares.width() * (0.1 + 0.8 * random.nextDouble()));
+    }
+
     /** A sketch without a dimension. */
     public static DimensionSet sketch(Origin origin) {
         return DimensionSet.builder()
@@ -57,7 +65,7 @@ public final class Invented {
                 .scale(Scale.UNSCALED)
                 .set(Dimension.WHEELBASE, 3.25)
                 .set(Dimension.FRONT_TYRE_DIAMETER, 0.8125)
-                .set(Landmark.COWL, 0.5, 1.0 / 3)
+                .set(Landmark.COWL, 0.5, 4.0 / 3)
                 .build();
     }
 

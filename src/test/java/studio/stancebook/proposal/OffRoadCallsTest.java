@@ -101,7 +101,7 @@ class OffRoadCallsTest extends ProposalClient {
         String page = studio.browser(Role.VIEWER).get("/proposals/" + id).body();
 
         assertThat(page)
-                .contains("id=\"off-road\"", "missed by 2°", "not measurable", "2 of 5 are met; 4 are asked for")
+                .contains("id=\"off-road\"", "missed by 2°", "not measurable", "2 of 5 are met; 4 are required")
                 .contains("Advice from a side view, not a certificate");
     }
 }

@@ -24,11 +24,11 @@ class ProposalPagesTest extends ProposalPageVisitor {
         assertThat(made.statusCode()).isEqualTo(302);
         String page = target(made);
         assertThat(designer.get(page).body())
-                .contains("Tern is made and judged.")
+                .contains("Tern is saved and judged.")
                 .contains("Tern, revision 1")
                 .contains("One of 1 measures is outside its band")
                 .contains("none is too close to call")
-                .contains("0.500 above the band, 1.0 of its width.")
+                .contains("0.500 above the band (100\u00a0% of its width).")
                 .contains("To the edge: wheelbase \u2212350\u00a0mm, or tyre diameter +100\u00a0mm.")
                 .contains("The bands of today judge this revision the same.")
                 .contains("A proportion study, not a measurement of a vehicle.")

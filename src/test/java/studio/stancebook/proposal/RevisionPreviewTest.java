@@ -78,7 +78,7 @@ class RevisionPreviewTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body())
                 .contains("One of 1 measures is outside its band")
-                .contains("0.500 above the band, 0.3 of its width.")
+                .contains("0.500 above the band (33\u00a0% of its width).")
                 .doesNotContain("To the edge", "No single value", "<html", "??");
         ProposalView now = proposals.get(proposal.id(), studio.person(Role.DESIGNER));
         assertThat(now.version()).isEqualTo(proposal.version());

@@ -59,7 +59,7 @@ class PasswordSignIn extends DaoAuthenticationProvider {
     }
 
     private static BadCredentialsException refused() {
-        return new BadCredentialsException("Address and password do not match anyone who may sign in here.");
+        return new BadCredentialsException("No account here matches this e-mail address and password.");
     }
 
     /** A password that nobody can have, however long, is hashed as a short one that nobody has. */

@@ -31,15 +31,9 @@ class RoomConfiguration {
     }
 
     @Bean
-    Ballast ballast(@Value("${spring.datasource.url}") String url, Room room, RoomSettings settings) {
-        return new Ballast(folder(url).map(Ballast::in), settings.ballast(), room);
-    }
-
-    @Bean
     FilterRegistrationBean<RoomGuard> roomGuard(
-            Room room, Ballast ballast, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver rendering) {
-        FilterRegistrationBean<RoomGuard> registration =
-                new FilterRegistrationBean<>(new RoomGuard(room, ballast, rendering));
+            Room room, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver rendering) {
+        FilterRegistrationBean<RoomGuard> registration = new FilterRegistrationBean<>(new RoomGuard(room, rendering));
         registration.setOrder(GUARD);
         return registration;
     }

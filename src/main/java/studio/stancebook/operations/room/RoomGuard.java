@@ -20,12 +20,10 @@ final class RoomGuard extends OncePerRequestFilter {
             Set.of("/sign-in", "/sign-out", "/theme", "/api/v1/backups", "/studio/backup", "/api/v1/geometry/angles");
 
     private final Room room;
-    private final Ballast ballast;
     private final HandlerExceptionResolver rendering;
 
-    RoomGuard(Room room, Ballast ballast, HandlerExceptionResolver rendering) {
+    RoomGuard(Room room, HandlerExceptionResolver rendering) {
         this.room = room;
-        this.ballast = ballast;
         this.rendering = rendering;
     }
 
@@ -41,7 +39,6 @@ final class RoomGuard extends OncePerRequestFilter {
         if (room.isShort()) {
             rendering.resolveException(request, response, null, OutOfService.becauseRoomIsShort());
         } else {
-            ballast.takeAgain();
             chain.doFilter(request, response);
         }
     }

@@ -5,20 +5,12 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.core.env.ConfigurableEnvironment;
 import studio.stancebook.operations.StoreTrouble;
-import studio.stancebook.operations.room.Ballast;
 import studio.stancebook.problem.CannotStart;
 
 /** The folder of a database in a file: it is made if it is not there, and must take new files. */
 public final class FolderCheck implements StartCheck {
-
-    private static final Logger LOG = LoggerFactory.getLogger(FolderCheck.class);
-
-    /** What opening a database may write, generously. */
-    private static final long LEAST_TO_START = 4L * 1024 * 1024;
 
     @Override
     public void check(ConfigurableEnvironment environment) {
@@ -28,7 +20,6 @@ public final class FolderCheck implements StartCheck {
     private static void check(Path database) {
         Path folder = Objects.requireNonNull(database.getParent());
         make(folder);
-        makeRoom(folder);
         write(folder);
         if (Files.exists(database) && !Files.isWritable(database)) {
             throw new CannotStart(
@@ -51,13 +42,6 @@ public final class FolderCheck implements StartCheck {
                     "Set STANCEBOOK_DATA to a folder.");
         } catch (IOException e) {
             throw cannotWrite(folder, e);
-        }
-    }
-
-    /** On a full disk the ballast goes first, so that the studio can at least be read. */
-    private static void makeRoom(Path folder) {
-        if (folder.toFile().getUsableSpace() < LEAST_TO_START && Ballast.deleted(Ballast.in(folder))) {
-            LOG.error("The disk that holds {} is full: the ballast was deleted to make room.", folder);
         }
     }
 

@@ -38,7 +38,6 @@ public final class SettingNames implements StartCheck {
             "STANCEBOOK_LOG_FORMAT",
             "STANCEBOOK_METRICS_TOKEN",
             "STANCEBOOK_ROOM_RESERVE",
-            "STANCEBOOK_ROOM_BALLAST",
             "STANCEBOOK_RESTORE",
             "STANCEBOOK_VERIFY_RECORD");
 

@@ -73,12 +73,12 @@ class FindingWords {
         String key = "proposal.remark." + outside.side().key();
         String by = amount(outside.by(), finding);
         return outside.byBandWidths().isPresent()
-                ? words(key + "-of-width", by, share(outside.byBandWidths().getAsDouble()))
+                ? words(key + "-of-width", by, percent(outside.byBandWidths().getAsDouble()))
                 : words(key, by);
     }
 
-    private static String share(double bandWidths) {
-        return NumberText.fixed(bandWidths, bandWidths < 0.095 ? 2 : 1);
+    private static String percent(double bandWidths) {
+        return NumberText.plain(100 * bandWidths, bandWidths < 0.01 ? 1 : 0);
     }
 
     private static String amount(double amount, Finding finding) {

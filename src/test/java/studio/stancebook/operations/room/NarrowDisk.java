@@ -11,7 +11,7 @@ import org.h2.store.fs.FilePathWrapper;
 
 /**
  * A disk with a capacity, as a file system of H2: {@code jdbc:h2:file:narrow:PATH}. Files cannot grow beyond the capacity
- * less the size of the ballast, and fail as those of a full disk do.
+ * and fail as those of a full disk do.
  */
 public final class NarrowDisk extends FilePathWrapper {
 
@@ -39,12 +39,8 @@ public final class NarrowDisk extends FilePathWrapper {
     }
 
     private static long used() {
-        return size(database) + size(Ballast.in(database.getParent()));
-    }
-
-    private static long size(Path file) {
         try {
-            return Files.exists(file) ? Files.size(file) : 0;
+            return Files.exists(database) ? Files.size(database) : 0;
         } catch (IOException e) {
             throw new AssertionError(e);
         }

@@ -67,7 +67,7 @@ class FindingWordsTest {
                 List.of(move("wheelbase", 10), move("cowl.x", 20), move("cowl.z", 30), move("overallWidth", 40)));
 
         assertEquals(
-                "0.42° below the band, 0.07 of its width. To the edge: wheelbase +10\u00a0mm, or cowl 20\u00a0mm rearward,"
+                "0.42° below the band (7\u00a0% of its width). To the edge: wheelbase +10\u00a0mm, or cowl 20\u00a0mm rearward,"
                         + " or cowl 30\u00a0mm higher. (unloaded tyre)",
                 WORDS.remark(finding(outside, "unloaded tyre"), false));
         assertEquals("0.42° under", WORDS.over(finding(outside)));
