@@ -20,7 +20,7 @@ final class FigureTable {
 
     /** On every sheet that leaves the studio. */
     static final String CAUTION =
-            "A proportion study, not a measurement of a vehicle; regulations and licensed practice decide.";
+            "A proportion study, not a measurement of a vehicle. Local regulations and a licensed test body decide.";
 
     private static final double BAR_MM = 100;
     private static final double ROW_EM = 1.42;

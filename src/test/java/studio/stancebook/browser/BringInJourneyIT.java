@@ -99,7 +99,7 @@ class BringInJourneyIT {
         page.getByLabel("What the column Class holds").selectOption("field:segment");
         page.getByLabel("Make segments that do not exist yet").check();
         page.getByRole(AriaRole.BUTTON, button("Check it")).click();
-        page.getByText("Nothing comes in while").waitFor();
+        page.getByText("Nothing is imported while").waitFor();
         check(page, "report");
 
         page.navigate(studio.address() + "/bring-in");

@@ -467,7 +467,7 @@ class CataloguePagesTest {
         assertThat(page)
                 .contains("49 CFR 523.5(b)(2)")
                 .contains("missed by 2°")
-                .contains("a licensed body decides")
+                .contains("a licensed test body decide")
                 .contains("Not checked here");
     }
 

@@ -181,8 +181,8 @@ class TrueToScaleTest {
                     .contains("v3")
                     .contains("from 0.25")
                     .contains("4.50 wheels spanned, both counted; 3.50 centre to centre")
-                    .contains("A proportion study, not a measurement of a vehicle;")
-                    .contains("regulations and licensed practice decide.");
+                    .contains("A proportion study, not a measurement of a vehicle.")
+                    .contains("Local regulations and a licensed test body decide.");
         }
         assertThat(SvgWriter.of(page)).contains("Tern &amp; &lt;Knot&gt;");
     }
