@@ -3,6 +3,7 @@ package studio.stancebook.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +17,11 @@ import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.account.internal.NewToken;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.PersonService;
+import studio.stancebook.account.internal.TokenScope;
+import studio.stancebook.account.internal.TokenService;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** Who may see what, and what browsers are told. */
@@ -29,6 +33,9 @@ class AccessTest {
 
     @Autowired
     PersonService people;
+
+    @Autowired
+    TokenService tokens;
 
     @ParameterizedTest
     @ValueSource(
@@ -133,6 +140,43 @@ class AccessTest {
                 .contains("/api/v1/tokens");
         assertThat(studio.browser(role).get("/swagger-ui/index.html").statusCode())
                 .isEqualTo(200);
+    }
+
+    @ParameterizedTest
+    @EnumSource(TokenScope.class)
+    void describesTheApiToProgramsByTheirToken(TokenScope scope) {
+        String token = tokens.issue(studio.person(Role.VIEWER), new NewToken("Description", scope.key(), null))
+                .secret();
+        for (String path : new String[] {"/v3/api-docs", "/v3/api-docs.yaml"}) {
+            String body = new String(
+                    studio.withToken(token)
+                            .get()
+                            .uri(path)
+                            .exchange()
+                            .expectStatus()
+                            .isOk()
+                            .expectHeader()
+                            .doesNotExist("Set-Cookie")
+                            .expectBody()
+                            .returnResult()
+                            .getResponseBodyContent(),
+                    StandardCharsets.UTF_8);
+            assertThat(body).contains("openapi").contains("/api/v1/tokens");
+        }
+    }
+
+    @Test
+    void refusesToDescribeTheApiByATokenThatIsNone() {
+        studio.withToken("no-such-token")
+                .get()
+                .uri("/v3/api-docs")
+                .exchange()
+                .expectStatus()
+                .isUnauthorized()
+                .expectHeader()
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .expectHeader()
+                .exists("WWW-Authenticate");
     }
 
     @ParameterizedTest

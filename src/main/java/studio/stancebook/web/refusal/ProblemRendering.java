@@ -18,12 +18,15 @@ import org.springframework.web.servlet.ModelAndView;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.problem.ProblemType;
 
-/** Tells a problem in the form that fits who asked: JSON under {@code /api} and {@code /actuator}, a page elsewhere. */
+/**
+ * Tells a problem in the form that fits who asked: JSON under {@code /api} and {@code /actuator} and where the API is
+ * described, a page elsewhere.
+ */
 @Component
 class ProblemRendering {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemRendering.class);
-    private static final List<String> FOR_PROGRAMS = List.of("/api/", "/actuator/");
+    private static final List<String> FOR_PROGRAMS = List.of("/api/", "/actuator/", "/v3/api-docs");
 
     /** Something that a handler of exceptions or of requests may return. */
     Object render(Problem problem, HttpServletRequest request) {
