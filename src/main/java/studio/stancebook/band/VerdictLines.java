@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.VerdictLine.MoveLine;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.measure.MeasureUnit;
+import studio.stancebook.measure.NotMeasurable;
 import studio.stancebook.quantity.Interval;
 
 /** Writes an assessment as flat lines and reads it back; what is read is what was written. */
@@ -103,11 +104,16 @@ public final class VerdictLines {
             case INSIDE -> new Verdict.Inside();
             case TOO_CLOSE -> new Verdict.TooClose();
             case NO_BAND -> new Verdict.NoBand();
-            case NOT_MEASURABLE ->
-                new Verdict.NotMeasurable(line.reason() == null ? "" : line.reason(), line.missing());
+            case NOT_MEASURABLE -> new Verdict.NotMeasurable(reason(line), line.missing());
             case OUTSIDE_LOW -> outside(Side.LOW, line);
             case OUTSIDE_HIGH -> outside(Side.HIGH, line);
         };
+    }
+
+    /** Reasons that were kept in JSON names are told in words. */
+    private static String reason(VerdictLine line) {
+        String kept = line.reason() == null ? "" : line.reason();
+        return kept.startsWith("needs ") && !line.missing().isEmpty() ? NotMeasurable.needs(line.missing()) : kept;
     }
 
     private static Verdict.Kind kind(String key) {

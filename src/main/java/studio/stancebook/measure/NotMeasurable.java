@@ -37,14 +37,23 @@ public record NotMeasurable(Why why, List<String> missing, String recorded) impl
         return new NotMeasurable(Why.MISSING, missing, "");
     }
 
+    /**
+     * Says in words what has to be recorded.
+     *
+     * @param missing in JSON names, at least one
+     */
+    public static String needs(List<String> missing) {
+        return "Needs " + MissingWords.of(missing);
+    }
+
     /** The reason in words. */
     public String reason() {
         return switch (why) {
-            case MISSING -> "needs " + String.join("; ", missing);
-            case RECORDED_IN_PART -> recorded + "; needs " + String.join("; ", missing);
-            case NOT_LIMITED -> "not limited by the body";
-            case UNSCALED -> "a sketch without dimensions has no areas or lengths";
-            case DEGENERATE -> "the recorded values leave nothing to compare with";
+            case MISSING -> needs(missing);
+            case RECORDED_IN_PART -> recorded + "; needs " + MissingWords.of(missing);
+            case NOT_LIMITED -> "Not limited by the body";
+            case UNSCALED -> "A sketch without dimensions has no areas or lengths";
+            case DEGENERATE -> "The recorded values leave nothing to compare with";
         };
     }
 }

@@ -2,6 +2,7 @@ package studio.stancebook.measure;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -92,7 +93,7 @@ public final class OffRoadReading {
         }
         OptionalDouble recorded = set.scalar(dimension);
         if (recorded.isEmpty()) {
-            reasons.put(quantity, "needs " + dimension.key());
+            reasons.put(quantity, NotMeasurable.needs(List.of(dimension.key())));
         }
         return recorded;
     }
@@ -103,7 +104,7 @@ public final class OffRoadReading {
             return OptionalDouble.empty();
         }
         if (!subject.readings().has(Reading.GROUND_CLEARANCE)) {
-            reasons.put(quantity, "needs " + Reading.GROUND_CLEARANCE.takenFrom());
+            reasons.put(quantity, NotMeasurable.needs(List.of(Reading.GROUND_CLEARANCE.takenFrom())));
             return OptionalDouble.empty();
         }
         if (set.scalar(Dimension.GROUND_CLEARANCE).isEmpty()) {

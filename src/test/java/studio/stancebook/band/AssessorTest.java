@@ -161,7 +161,7 @@ class AssessorTest {
         assertEquals(List.of("overallHeight, or roofApex"), none.missing());
         assertNull(height.value());
         assertNull(height.uncertainty());
-        assertTrue(none.reason().contains("overallHeight"));
+        assertTrue(none.reason().contains("the overall height"));
         assertEquals(
                 Verdict.Kind.NO_BAND,
                 assessment.find("wheels-spanned").orElseThrow().kind());

@@ -69,7 +69,7 @@ class RecordedInPartTest {
         NotMeasurable approach = assertInstanceOf(NotMeasurable.class, value("approach-angle", floorOnly()));
 
         assertEquals(
-                "underbody recorded from 500 to 2300 mm only; needs approachAngle, or the underbody as far as the nose",
+                "underbody recorded from 500 to 2300 mm only; needs the approach angle, or the underbody as far as the nose",
                 approach.reason());
         assertInstanceOf(
                 CriterionOutcome.Unmeasured.class, unitedStates(0, floorOnly()).outcome());

@@ -36,7 +36,7 @@ final class SampleStrips {
                         .earlier(List.of(4.71, 4.62, 4.5))
                         .verdict(StripVerdict.INSIDE, "")),
                 strip(banded("height", "Height in wheels", 2.24, 2.5)
-                        .verdict(StripVerdict.NOT_MEASURABLE, "needs the overall height")),
+                        .verdict(StripVerdict.NOT_MEASURABLE, "Needs the overall height")),
                 strip(named("track", "Track / width", 0.82, 0.86).value(0.845, 0.003)),
                 strip(banded("class", "Overall length in wheels", 5.3, 5.8).verdict(StripVerdict.CLASS, "")));
     }

@@ -85,7 +85,8 @@ class FindingWordsTest {
     void sayWhyItIsTooCloseOrNotMeasurable() {
         assertEquals("±0.50° reaches across an edge", WORDS.remark(finding(new Verdict.TooClose()), false));
         assertEquals(
-                "needs cowl", WORDS.remark(finding(new Verdict.NotMeasurable("needs cowl", List.of("cowl"))), false));
+                "Needs the cowl point",
+                WORDS.remark(finding(new Verdict.NotMeasurable("Needs the cowl point", List.of("cowl"))), false));
         assertEquals("", WORDS.remark(finding(new Verdict.Inside()), false));
     }
 }
