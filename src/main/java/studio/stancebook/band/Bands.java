@@ -1,9 +1,11 @@
 package studio.stancebook.band;
 
 import java.time.Clock;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -90,6 +92,35 @@ public class Bands {
         Map<String, Band> current = new LinkedHashMap<>();
         newest(segment).stream().filter(Band::inForce).forEach(band -> current.put(band.measure(), band));
         return current;
+    }
+
+    /** The versions of bands that an assessment was made by, by measure, whatever is in force now. */
+    @Transactional(readOnly = true)
+    public Map<String, Band> judgedBy(String segment, Assessment assessment) {
+        SegmentName named = segments.named(segment);
+        return judgedBy(named, assessment, current(named));
+    }
+
+    /** As {@link #judgedBy(String, Assessment)}, where the bands of now were read already. */
+    @Transactional(readOnly = true)
+    public Map<String, Band> judgedBy(SegmentName segment, Assessment assessment, Map<String, Band> current) {
+        Map<String, Band> found = new LinkedHashMap<>();
+        Map<String, Integer> replaced = new LinkedHashMap<>();
+        for (Finding finding : assessment.findings()) {
+            AppliedBand applied = finding.band();
+            Band now = current.get(finding.measure());
+            if (applied != null && now != null && now.version() == applied.version()) {
+                found.put(finding.measure(), now);
+            } else if (applied != null) {
+                replaced.put(finding.measure(), applied.version());
+            }
+        }
+        if (!replaced.isEmpty()) {
+            stored.upTo(segment.id(), replaced.keySet(), Collections.max(replaced.values())).stream()
+                    .filter(band -> Objects.equals(replaced.get(band.measure()), band.version()))
+                    .forEach(band -> found.put(band.measure(), band.band(segment.key())));
+        }
+        return found;
     }
 
     /** The bands of one measure that are in force in some segments, by key of the segment. */

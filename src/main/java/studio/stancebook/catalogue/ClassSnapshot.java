@@ -12,6 +12,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.internal.ClassLayout;
+import studio.stancebook.catalogue.internal.ClassReader.PastRows;
 import studio.stancebook.catalogue.internal.ClassRows;
 import studio.stancebook.catalogue.internal.ClassUpdate;
 import studio.stancebook.statistics.SortedColumn;
@@ -30,6 +31,8 @@ public final class ClassSnapshot {
     private final ReentrantLock sorting = new ReentrantLock();
     private final Map<Object, Once<?>> derived = new ConcurrentHashMap<>();
     private volatile SoftReference<Part> lastPart = new SoftReference<>(null);
+
+    private volatile SoftReference<PastClass> lastPast = new SoftReference<>(null);
 
     /** The part that was asked for last. */
     private record Part(ClassFilter filter, ClassSnapshot snapshot) {}
@@ -74,6 +77,17 @@ public final class ClassSnapshot {
             lastPart = new SoftReference<>(known);
         }
         return known.snapshot();
+    }
+
+    /** This class at an earlier revision; the one asked for last is kept while there is room. */
+    PastClass past(long earlier, Supplier<PastRows> read) {
+        PastClass known = lastPast.get();
+        if (known == null || known.snapshot().revision() != earlier) {
+            PastRows past = read.get();
+            known = new PastClass(new ClassSnapshot(segment, earlier, layout, past.rows()), past.missing());
+            lastPast = new SoftReference<>(known);
+        }
+        return known;
     }
 
     /**

@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -149,6 +150,24 @@ public class ClassSnapshots {
      */
     public ClassSnapshot of(String segmentKey, ClassFilter filter) {
         return of(segmentKey).part(filter);
+    }
+
+    /**
+     * The class of a segment as it was at a revision, as far as it is kept: without packages that came later, with those that
+     * were set aside since, measured by the list of measures of now.
+     *
+     * @param at when it was at that revision
+     * @throws UnknownSegment if there is no segment of this key
+     */
+    public PastClass past(String segmentKey, long revision, Instant at) {
+        Head head = head(segmentKey);
+        ClassSnapshot now = of(head);
+        return revision >= now.revision()
+                ? new PastClass(now, 0)
+                : now.past(
+                        revision,
+                        () -> reader.past(
+                                head.id(), new ReadClass(now.revision(), now.rows()), revision, at, now.layout()));
     }
 
     /**

@@ -11,8 +11,8 @@ import studio.stancebook.dimension.DimensionSet;
  * A revision with what is shown beside it.
  *
  * @param earlier the revisions before it, oldest first, at most {@link #MOST_EARLIER}
- * @param bands in force now, by measure
- * @param today what these say of the revision, without single moves
+ * @param bands the versions that it was judged by, by measure
+ * @param today what the bands in force now say of the revision, without single moves
  * @param newestRevisions of the proposal, newest first
  */
 public record ShownRevision(

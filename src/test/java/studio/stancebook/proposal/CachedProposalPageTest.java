@@ -83,9 +83,10 @@ class CachedProposalPageTest extends ProposalPageVisitor {
     }
 
     @Test
-    void showsTheClassAndTheBandsOfNow() {
+    void showsTheClassThatItWasJudgedByAndSaysWhatTheBandsOfNowWould() {
         StudioBrowser viewer = studio.browser(Role.VIEWER);
-        String page = address(made(Role.DESIGNER));
+        ProposalView proposal = made(Role.DESIGNER);
+        String page = address(proposal);
         assertThat(viewer.get(page).body()).contains("judge this revision the same");
 
         setBand(4.5, 5, 1);
@@ -93,10 +94,18 @@ class CachedProposalPageTest extends ProposalPageVisitor {
 
         String name = Invented.name("Newcomer");
         PackageView added = catalogue.add(Invented.draft(segment, name, 2450), "Tests");
+        assertThat(viewer.get(page).body()).doesNotContain(name);
+
+        proposals.revise(
+                proposal.id(),
+                new ExpectedVersion(proposal.version()),
+                dimensions(2900),
+                "Second sketch",
+                studio.person(Role.DESIGNER));
         assertThat(viewer.get(page).body()).contains(name);
 
         catalogue.delete(added.id(), new ExpectedVersion(added.version()));
-        assertThat(viewer.get(page).body()).doesNotContain(name);
+        assertThat(viewer.get(page).body()).doesNotContain(name).contains("deleted since (up to 1)");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package studio.stancebook.band.internal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.Query;
@@ -19,6 +20,11 @@ public interface StoredBands extends Repository<StoredBand, Long> {
     @Query("select b from StoredBand b where b.measure = :measure and b.version ="
             + " (select max(c.version) from StoredBand c where c.segmentId = b.segmentId and c.measure = b.measure)")
     List<StoredBand> newestOf(String measure);
+
+    /** Versions of the bands of some measures, the highest of which is no higher than this. */
+    @Query("select b from StoredBand b where b.segmentId = :segmentId and b.measure in :measures"
+            + " and b.version <= :highest")
+    List<StoredBand> upTo(long segmentId, Collection<String> measures, int highest);
 
     Optional<StoredBand> findFirstBySegmentIdAndMeasureOrderByVersionDesc(long segmentId, String measure);
 

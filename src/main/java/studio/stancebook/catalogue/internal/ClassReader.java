@@ -2,9 +2,13 @@ package studio.stancebook.catalogue.internal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.internal.ClassRows.Seen;
@@ -41,6 +45,17 @@ public class ClassReader {
                     + " UNION ALL SELECT 2, d.package_id, " + NOTHING + " FROM class_departure d"
                     + " WHERE d.segment_id = :segment AND d.revision > :since"
                     + " FETCH FIRST " + (PAGE + 1) + " ROWS ONLY";
+
+    private static final String NEWER =
+            "SELECT id, created_at FROM benchmark_package" + " WHERE segment_id = :segment AND class_revision > :since";
+
+    private static final String DEPARTED_SINCE =
+            "SELECT DISTINCT package_id FROM class_departure WHERE segment_id = :segment AND revision > :since";
+
+    private static final String SET_ASIDE_SINCE = " FROM benchmark_package p"
+            + " WHERE p.segment_id = :segment AND p.class_revision <= :since AND p.set_aside_at IS NOT NULL"
+            + " AND EXISTS (SELECT 1 FROM class_departure d WHERE d.segment_id = :segment AND d.package_id = p.id"
+            + " AND d.revision > :since)";
 
     private final JdbcClient database;
 
@@ -161,6 +176,55 @@ public class ClassReader {
         private long revision;
         private final List<ClassRow> rows = new ArrayList<>();
         private final List<Long> departed = new ArrayList<>();
+    }
+
+    /** A class as it was, and how many of its packages are not kept as they were. */
+    public record PastRows(ClassRows rows, int missing) {}
+
+    /**
+     * A class as it was at a revision before. Kept are the packages that are still as they were then, counting or set aside.
+     *
+     * @param now the class now
+     * @param at when the class was at that revision, by which packages that came later are told from those that changed
+     */
+    public PastRows past(long segmentId, ReadClass now, long revision, Instant at, ClassLayout layout) {
+        List<Newer> newer = database.sql(NEWER)
+                .param("segment", segmentId)
+                .param("since", revision)
+                .query(Newer.class)
+                .list();
+        List<ClassRow> asideSince = setAsideSince(segmentId, revision, layout);
+        Set<Long> missing = departedSince(segmentId, revision);
+        newer.stream().filter(one -> one.wasThere(at)).map(Newer::id).forEach(missing::add);
+        asideSince.forEach(row -> missing.remove(row.id()));
+        List<Long> changed = newer.stream().map(Newer::id).toList();
+        ClassRows rows = now.rows().changed(ClassChange.of(asideSince, changed), ClassUpdate.unseen());
+        return new PastRows(rows, missing.size());
+    }
+
+    private List<ClassRow> setAsideSince(long segmentId, long revision, ClassLayout layout) {
+        return database.sql(HEAD + layout.columns() + SET_ASIDE_SINCE)
+                .param("layout", layout.fingerprint())
+                .param("segment", segmentId)
+                .param("since", revision)
+                .query((result, number) -> row(result, layout))
+                .list();
+    }
+
+    private Set<Long> departedSince(long segmentId, long revision) {
+        return new HashSet<>(database.sql(DEPARTED_SINCE)
+                .param("segment", segmentId)
+                .param("since", revision)
+                .query(Long.class)
+                .list());
+    }
+
+    /** A package that took its present form after a revision. */
+    private record Newer(long id, OffsetDateTime createdAt) {
+
+        boolean wasThere(Instant at) {
+            return !createdAt.toInstant().isAfter(at);
+        }
     }
 
     private static ClassRow row(ResultSet result, ClassLayout layout) throws SQLException {

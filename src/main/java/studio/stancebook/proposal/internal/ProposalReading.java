@@ -205,7 +205,7 @@ public class ProposalReading {
                 found.subList(0, found.size() - 1).stream()
                         .map(StoredRevision::earlier)
                         .toList(),
-                current,
+                bands.judgedBy(state.segment(), revision.assessment(), current),
                 judge.verdicts(revision.dimensions(), Bands.applied(current)),
                 revisions.summaries(state.id(), Limit.of(mostRevisions)));
     }

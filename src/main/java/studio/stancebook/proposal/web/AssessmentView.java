@@ -9,6 +9,7 @@ import studio.stancebook.drawing.strip.BandStrip;
  * An assessment as a page shows it: what is outside first.
  *
  * @param judged how many measures were held against a band
+ * @param missing how many packages of the class are not drawn, because what they were then is not kept
  */
 record AssessmentView(
         int judged,
@@ -18,9 +19,10 @@ record AssessmentView(
         List<BandStrip> tooCloseStrips,
         List<BandStrip> insideStrips,
         List<BandStrip> withoutBand,
-        List<BandStrip> notMeasurable) {
+        List<BandStrip> notMeasurable,
+        int missing) {
 
-    static AssessmentView of(Assessment assessment, ProposalStrips strips) {
+    static AssessmentView of(Assessment assessment, ProposalStrips strips, int missing) {
         return new AssessmentView(
                 assessment.judged(),
                 assessment.outside(),
@@ -29,7 +31,8 @@ record AssessmentView(
                 strips.of(assessment, Kind.TOO_CLOSE),
                 strips.of(assessment, Kind.INSIDE),
                 strips.of(assessment, Kind.NO_BAND),
-                strips.of(assessment, Kind.NOT_MEASURABLE));
+                strips.of(assessment, Kind.NOT_MEASURABLE),
+                missing);
     }
 
     /** All strips that have a verdict, for the table behind them; public because the page asks. */

@@ -8,10 +8,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.band.Assessment;
+import studio.stancebook.band.Band;
 import studio.stancebook.band.Bands;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.catalogue.PastClass;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.drawing.sideview.Alignment;
@@ -74,34 +76,36 @@ class ProposalPictures {
                 .collect(Collectors.toSet());
     }
 
-    /** The strips of a revision by verdict, on the class of now. */
+    /** The strips of a revision by verdict, on the class and the bands that it was judged by. */
     AssessmentView assessment(ShownRevision shown) {
-        RevisionView revision = shown.revision();
-        return AssessmentView.of(
-                revision.assessment(),
-                new ProposalStrips(
-                        classes.of(revision.segment().key()),
-                        shown.bands(),
-                        shown.earlier().stream()
-                                .map(ShownRevision.Earlier::assessment)
-                                .toList(),
-                        words,
-                        revision.dimensions().scale() == Scale.UNSCALED));
+        List<Assessment> earlier =
+                shown.earlier().stream().map(ShownRevision.Earlier::assessment).toList();
+        return assessment(shown.revision(), shown.bands(), earlier);
     }
 
     /**
-     * The strips by verdict, on the class and the bands of now.
+     * The strips of a revision by verdict, on the class and the bands that it was judged by.
      *
      * @param earlier what came before, oldest first, for the fading marks
      */
-    AssessmentView assessment(String segment, Assessment assessment, List<Assessment> earlier, boolean unscaled) {
+    AssessmentView assessment(RevisionView revision, List<Assessment> earlier) {
+        return assessment(revision, bands.judgedBy(revision.segment().key(), revision.assessment()), earlier);
+    }
+
+    private AssessmentView assessment(RevisionView revision, Map<String, Band> judgedBy, List<Assessment> earlier) {
+        PastClass then = classes.past(revision.segment().key(), revision.classRevision(), revision.at());
+        boolean unscaled = revision.dimensions().scale() == Scale.UNSCALED;
         return AssessmentView.of(
-                assessment, new ProposalStrips(classes.of(segment), bands.current(segment), earlier, words, unscaled));
+                revision.assessment(),
+                new ProposalStrips(then.snapshot(), judgedBy, earlier, words, unscaled),
+                then.missing());
     }
 
     /** The strips of an assessment that holds no single moves: nothing is said of them. */
     AssessmentView withoutMoves(String segment, Assessment assessment, Assessment earlier) {
         return AssessmentView.of(
-                assessment, ProposalStrips.withoutMoves(classes.of(segment), bands.current(segment), earlier, words));
+                assessment,
+                ProposalStrips.withoutMoves(classes.of(segment), bands.current(segment), earlier, words),
+                0);
     }
 }

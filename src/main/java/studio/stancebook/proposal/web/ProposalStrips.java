@@ -16,7 +16,7 @@ import studio.stancebook.drawing.strip.StripTick;
 import studio.stancebook.drawing.strip.StripVerdict;
 import studio.stancebook.statistics.SortedColumn;
 
-/** The findings of an assessment as strips on the class as it is now. */
+/** The findings of an assessment as strips on a class. */
 final class ProposalStrips {
 
     private final ClassSnapshot snapshot;
@@ -25,7 +25,7 @@ final class ProposalStrips {
     private final Function<Finding, String> remark;
 
     /**
-     * @param bands in force now; where one is the version that was applied, it says how sure its edges are
+     * @param bands by measure; where one is the version that was applied, it says how sure its edges are
      * @param earlier the assessments of the revisions before, oldest first
      */
     ProposalStrips(
@@ -105,9 +105,9 @@ final class ProposalStrips {
             return;
         }
         reading.band(applied.limits().lower(), applied.limits().upper());
-        Band now = bands.get(finding.measure());
-        BandRange range = now == null ? null : now.range();
-        if (now != null && range != null && now.version() == applied.version()) {
+        Band band = bands.get(finding.measure());
+        BandRange range = band == null ? null : band.range();
+        if (band != null && range != null && band.version() == applied.version()) {
             reading.edges(range.lowerInterval(), range.upperInterval());
         }
     }

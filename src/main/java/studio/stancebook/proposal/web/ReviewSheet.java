@@ -124,6 +124,9 @@ final class ReviewSheet {
                 2.8,
                 false,
                 INK);
+        if (assessment.missing() > 0) {
+            text.add(Role.PARAGRAPH, words("proposal.class.missing", assessment.missing()), 2.8, false, INK);
+        }
         String versions = versions(shown.assessment());
         if (!versions.isEmpty() && !text.add(Role.PARAGRAPH, versions, 2.8, false, INK)) {
             text.add(Role.PARAGRAPH, words("proposal.sheet.bands.many"), 2.8, false, INK);

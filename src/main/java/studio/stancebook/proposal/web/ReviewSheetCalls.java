@@ -15,7 +15,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
-import studio.stancebook.dimension.Scale;
 import studio.stancebook.paper.PdfWriter;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
@@ -50,11 +49,7 @@ class ReviewSheetCalls {
                 proposal,
                 shown,
                 pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment()),
-                pictures.assessment(
-                        shown.segment().key(),
-                        shown.assessment(),
-                        before(id, shown, who),
-                        shown.dimensions().scale() == Scale.UNSCALED),
+                pictures.assessment(shown, before(id, shown, who)),
                 messages,
                 LocalDate.now(clock));
         return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PdfWriter.of(sheet.page()));

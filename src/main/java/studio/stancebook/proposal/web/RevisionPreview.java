@@ -13,7 +13,6 @@ import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
-import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.problem.FieldError;
@@ -67,13 +66,7 @@ class RevisionPreview {
         model.addAttribute(
                 "view",
                 pictures.sideView(proposal.name(), dimensions, proposal.newest().assessment()));
-        model.addAttribute(
-                "assessment",
-                pictures.assessment(
-                        proposal.segment().key(),
-                        proposal.newest().assessment(),
-                        List.of(),
-                        dimensions.scale() == Scale.UNSCALED));
+        model.addAttribute("assessment", pictures.assessment(proposal.newest(), List.of()));
         model.addAttribute("drawn", "kept");
     }
 
