@@ -84,29 +84,25 @@ public class Catalogue {
     /**
      * Asks about values far from their class and about equal dimensions among packages that were added unscreened.
      *
-     * @return the values that are far, by package
+     * @return what was asked, by package
      */
-    public Map<Long, List<FarValue>> screen(String segment, List<NewPackage> written) {
-        Map<Long, List<FarValue>> far = new HashMap<>();
-        writing.screen(segment, written).forEach((id, raised) -> {
-            List<FarValue> values = raised.stream()
-                    .filter(query -> query.cause() == IssueCause.FAR_FROM_CLASS)
-                    .map(query -> new FarValue(String.valueOf(query.valueKey()), query.question()))
-                    .toList();
-            if (!values.isEmpty()) {
-                far.put(id, values);
-            }
-        });
-        return far;
+    public Map<Long, List<Screened>> screen(String segment, List<NewPackage> written) {
+        Map<Long, List<Screened>> asked = new HashMap<>();
+        writing.screen(segment, written)
+                .forEach((id, raised) -> asked.put(
+                        id,
+                        raised.stream()
+                                .map(one -> new Screened(one.valueKey() == null ? "" : one.valueKey(), one.question()))
+                                .toList()));
+        return asked;
     }
 
     /**
-     * A value that is far from its class.
+     * What a person is asked about a package that was seen against its class.
      *
-     * @param key of the dimension or measure
-     * @param question what a person is asked about it
+     * @param key of the dimension or measure; empty when it is about the package as a whole
      */
-    public record FarValue(String key, String question) {}
+    public record Screened(String key, String question) {}
 
     /**
      * Changes a package. Values that did not close before and are as they were stay a query.
@@ -179,9 +175,13 @@ public class Catalogue {
         return reading.taken(names);
     }
 
-    /** For drafts whose segment has a package of exactly the same dimensions the title of one, by their places. */
-    public Map<Integer, String> alike(List<PackageDraft> drafts) {
-        return reading.alike(drafts);
+    /**
+     * Sets aside packages, or values of them, that the transaction under way added, as part of what its caller does and tells.
+     *
+     * @throws studio.stancebook.problem.Impossible naming a reason or key that cannot be accepted
+     */
+    public void setAside(List<AsideDraft> drafts, String by) {
+        settingAside.setAside(drafts, by);
     }
 
     /**

@@ -3,6 +3,10 @@ package studio.stancebook.catalogue;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.data.domain.Page;
@@ -10,9 +14,11 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Pageable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
+import studio.stancebook.catalogue.internal.ClassRevisions;
 import studio.stancebook.catalogue.internal.StoredSegment;
 import studio.stancebook.catalogue.internal.StoredSegments;
 import studio.stancebook.problem.Conflict;
@@ -26,11 +32,13 @@ import studio.stancebook.problem.Stale;
 public class Segments {
 
     private final StoredSegments segments;
+    private final ClassRevisions revisions;
     private final Clock clock;
     private final ApplicationEventPublisher events;
 
-    Segments(StoredSegments segments, Clock clock, ApplicationEventPublisher events) {
+    Segments(StoredSegments segments, ClassRevisions revisions, Clock clock, ApplicationEventPublisher events) {
         this.segments = segments;
+        this.revisions = revisions;
         this.clock = clock;
         this.events = events;
     }
@@ -103,22 +111,56 @@ public class Segments {
         CatalogueRules.key(key).ifPresent(errors::add);
         errors.addAll(wordErrors(name.strip(), description.strip()));
         CatalogueRules.refuse(errors);
+        SegmentView made = make(key, name, description);
+        tellMade(made);
+        return made;
+    }
+
+    private SegmentView make(String key, String name, String description) {
         if (segments.findBySegmentKey(key).isPresent()) {
             throw taken(key);
         }
         try {
-            SegmentView made = view(
+            return view(
                     segments.saveAndFlush(new StoredSegment(key, name.strip(), description.strip(), clock.instant())));
-            tell("made", made, FieldValues.none(), facts(made));
-            return made;
         } catch (DataIntegrityViolationException madeMeanwhile) {
             throw taken(key);
         }
     }
 
-    /** The segment of a key, made with this name if there is none yet. */
-    public SegmentView createIfMissing(String key, String name) {
-        return segments.findBySegmentKey(key).map(Segments::view).orElseGet(() -> create(key, name, ""));
+    /**
+     * Keeps everybody else from writing to these segments until the transaction under way ends: all are locked at once, in
+     * the order of their ids, so that two who do so cannot wait for each other.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lock(Set<String> keys) {
+        if (!keys.isEmpty()) {
+            segments.idsOf(keys).forEach(revisions::lock);
+        }
+    }
+
+    /**
+     * Makes segments, in the order of their keys, for a transaction that does not know yet which of them it needs: it has to
+     * say so by {@link #keep}.
+     *
+     * @param names of the segments by their keys
+     * @throws Conflict if there is a segment of such a key
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void prepare(Map<String, String> names) {
+        new TreeMap<>(names).forEach((key, name) -> make(key, name, ""));
+    }
+
+    /** Keeps those of the prepared segments that are needed, and takes the others back. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void keep(Set<String> prepared, Set<String> needed) {
+        for (String key : new TreeSet<>(prepared)) {
+            if (needed.contains(key)) {
+                tellMade(view(find(key)));
+            } else {
+                segments.delete(find(key));
+            }
+        }
     }
 
     /**
@@ -141,6 +183,10 @@ public class Segments {
         } catch (ObjectOptimisticLockingFailureException changedMeanwhile) {
             throw new Stale("The segment was changed by somebody else at the same moment: read it again.");
         }
+    }
+
+    private void tellMade(SegmentView made) {
+        tell("made", made, FieldValues.none(), facts(made));
     }
 
     private void tell(String action, SegmentView segment, FieldValues before, FieldValues after) {

@@ -66,6 +66,9 @@ public class StudioMeasures {
         MeasureRegistry registry = known != null && same ? known.registry() : MeasureRegistry.with(now);
         Held next = new Held(registry, now, System.nanoTime());
         held = next;
+        if (known != null && !same) {
+            events.publishEvent(new MeasuresChangedElsewhere());
+        }
         return next;
     }
 

@@ -84,7 +84,7 @@ class LongErrorListsTest {
     @Test
     void areShortForPointsOutOfRange() {
         String points = IntStream.range(0, 2000).mapToObj(i -> "[99999,99999]").collect(Collectors.joining(","));
-        segments.createIfMissing(segment, segment);
+        segments.create(segment, segment, "");
 
         JsonNode problem = answer(
                 post(
@@ -163,7 +163,7 @@ class LongErrorListsTest {
     @ParameterizedTest
     @CsvSource({"false, 422", "true, 200"})
     void countAllThatIsWrongWithAPackageOfAFile(boolean partial, int status) {
-        segments.createIfMissing(segment, segment);
+        segments.create(segment, segment, "");
         String file = "[{\"name\":\"A\",\"segment\":\"" + segment + "\",\"dimensions\":{\"wheelbase\":2500,"
                 + "\"uncertainties\":{" + unknownKeys(25_000) + "}," + unknownKeys(25_000) + "}}]";
 
@@ -187,7 +187,7 @@ class LongErrorListsTest {
 
     @Test
     void areShortOnAPage() {
-        segments.createIfMissing(segment, segment);
+        segments.create(segment, segment, "");
         StudioBrowser browser = studio.browser(Role.LEAD);
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("name", "A");

@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import java.util.Collection;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -42,6 +43,13 @@ public class ClassRevisions {
         return head.revision();
     }
 
+    /** Keeps other writers from the class of a segment until the transaction ends, without a change of it. */
+    public void lock(long segmentId) {
+        database.sql("UPDATE segment SET revision = revision WHERE id = ?")
+                .param(segmentId)
+                .update();
+    }
+
     /** The revision that the transaction under way leads to: the one that it has begun, or else {@link #next}. */
     long here(long segmentId) {
         Long known = begunHere(segmentId);
@@ -52,6 +60,15 @@ public class ClassRevisions {
     void count(long segmentId, int more) {
         database.sql("UPDATE segment SET packages = packages + ? WHERE id = ?")
                 .params(more, segmentId)
+                .update();
+    }
+
+    /** Notes that packages that are still there left their class with a revision. */
+    void departAll(Collection<Long> packageIds, long revision) {
+        database.sql("INSERT INTO class_departure (segment_id, package_id, revision)"
+                        + " SELECT segment_id, id, :revision FROM benchmark_package WHERE id IN (:ids)")
+                .param("revision", revision)
+                .param("ids", packageIds)
                 .update();
     }
 

@@ -2,7 +2,6 @@ package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,6 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.PackageChange;
-import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageIssue;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.PackageView;
@@ -101,33 +99,6 @@ public class PackageReading {
         return Chunks.of(names).stream()
                 .flatMap(chunk -> lookUp.taken(segment, chunk).stream())
                 .toList();
-    }
-
-    /** For drafts whose segment has a package of exactly the same dimensions the title of one, by their places. */
-    public Map<Integer, String> alike(List<PackageDraft> drafts) {
-        Map<String, Map<String, Integer>> places = new HashMap<>();
-        for (int place = 0; place < drafts.size(); place++) {
-            PackageDraft draft = drafts.get(place);
-            places.computeIfAbsent(draft.segment(), none -> new HashMap<>()).putIfAbsent(draft.digest(), place);
-        }
-        Map<Integer, Long> found = new HashMap<>();
-        places.forEach((key, byDigest) -> segments.findBySegmentKey(key)
-                .ifPresent(segment -> Chunks.of(List.copyOf(byDigest.keySet()))
-                        .forEach(chunk -> lookUp.ofDigests(segment.id(), chunk)
-                                .forEach(alike -> found.put(byDigest.get(alike.digest()), alike.firstId())))));
-        return titles(found);
-    }
-
-    private Map<Integer, String> titles(Map<Integer, Long> ids) {
-        Map<Long, String> titles = new HashMap<>();
-        Chunks.of(List.copyOf(new HashSet<>(ids.values())))
-                .forEach(chunk -> packages.titles(chunk)
-                        .forEach(title -> titles.put(
-                                title.id(),
-                                title.name() + (title.modelYear() == null ? "" : " (" + title.modelYear() + ")"))));
-        Map<Integer, String> byPlace = new HashMap<>();
-        ids.forEach((place, id) -> byPlace.put(place, titles.getOrDefault(id, "")));
-        return byPlace;
     }
 
     private static PackageView view(StoredPackage kept, List<DataIssue> asked) {

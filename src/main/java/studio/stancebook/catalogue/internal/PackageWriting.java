@@ -36,6 +36,7 @@ public class PackageWriting {
     private final PackageReading reading;
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
+    private final Remeasure remeasure;
     private final DataIssueWords questions;
     private final SetAsideIndex aparts;
     private final NewRows rows;
@@ -49,6 +50,7 @@ public class PackageWriting {
             PackageReading reading,
             ClassRevisions revisions,
             CurrentLayout layouts,
+            Remeasure remeasure,
             DataIssueWords questions,
             SetAsideIndex aparts,
             NewRows rows,
@@ -60,6 +62,7 @@ public class PackageWriting {
         this.reading = reading;
         this.revisions = revisions;
         this.layouts = layouts;
+        this.remeasure = remeasure;
         this.questions = questions;
         this.aparts = aparts;
         this.rows = rows;
@@ -110,7 +113,7 @@ public class PackageWriting {
         known.keySet().forEach(questions::expectAdditions);
         Map<String, Long> begun = begin(known);
         refuseDuplicates(drafts);
-        ValueLayout layout = layouts.get();
+        ValueLayout layout = layoutToWrite();
         Instant now = clock.instant();
         List<Long> ids = new ArrayList<>(drafts.size());
         for (int from = 0; from < drafts.size(); from += AT_ONCE) {
@@ -130,6 +133,12 @@ public class PackageWriting {
         }
         count(drafts, known);
         return ids;
+    }
+
+    private ValueLayout layoutToWrite() {
+        ValueLayout layout = layouts.get();
+        remeasure.written(layout);
+        return layout;
     }
 
     private void count(List<PackageDraft> drafts, Map<String, StoredSegment> known) {
@@ -189,7 +198,7 @@ public class PackageWriting {
         FieldValues before = PackageEvents.facts(kept);
         Instant now = clock.instant();
         kept.become(draft, to, by, now);
-        kept.measure(layouts.get(), draft);
+        kept.measure(layoutToWrite(), draft);
         kept.enterRevision(revision(begun, to.id()));
         entities.flush();
         if (moves) {

@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import java.util.Collection;
 import java.util.List;
 import org.springframework.data.domain.Pageable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -25,6 +26,14 @@ class SetAsideIndex {
                     .params(kept.id(), kept.segment().id())
                     .update();
         }
+    }
+
+    /** Notes packages that are set aside or have values set aside, and were not before. */
+    void noteAll(Collection<Long> packageIds) {
+        database.sql("INSERT INTO package_apart (package_id, segment_id)"
+                        + " SELECT id, segment_id FROM benchmark_package WHERE id IN (:ids)")
+                .param("ids", packageIds)
+                .update();
     }
 
     /** The ids of a page of them by name. */

@@ -3,13 +3,19 @@ package studio.stancebook.catalogue.internal;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.activity.FieldValues;
+import studio.stancebook.catalogue.AsideDraft;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.UnknownPackage;
@@ -26,6 +32,7 @@ public class SettingAside {
     private final StoredPackages packages;
     private final ClassRevisions revisions;
     private final CurrentLayout layouts;
+    private final Remeasure remeasure;
     private final SetAsideIndex aparts;
     private final EntityManager entities;
     private final Clock clock;
@@ -35,6 +42,7 @@ public class SettingAside {
             StoredPackages packages,
             ClassRevisions revisions,
             CurrentLayout layouts,
+            Remeasure remeasure,
             SetAsideIndex aparts,
             EntityManager entities,
             Clock clock,
@@ -42,6 +50,7 @@ public class SettingAside {
         this.packages = packages;
         this.revisions = revisions;
         this.layouts = layouts;
+        this.remeasure = remeasure;
         this.aparts = aparts;
         this.entities = entities;
         this.clock = clock;
@@ -62,6 +71,47 @@ public class SettingAside {
         flush(begun);
         if (expected != null) {
             tell("set aside", begun, FieldValues.none(), FieldValues.of("reason", apart.reason()));
+        }
+    }
+
+    /**
+     * Sets aside packages, or values of them, that the transaction under way brought in, some at a time; who brings them in
+     * tells it.
+     */
+    public void setAside(List<AsideDraft> drafts, String by) {
+        Map<Long, Long> begun = new HashMap<>();
+        Chunks.of(drafts).forEach(chunk -> setAsideChunk(chunk, begun, by));
+    }
+
+    private void setAsideChunk(List<AsideDraft> drafts, Map<Long, Long> begun, String by) {
+        Map<Long, StoredPackage> kept = packages
+                .findAll(drafts.stream().map(AsideDraft::packageId).toList())
+                .stream()
+                .collect(Collectors.toMap(StoredPackage::id, Function.identity()));
+        Map<Long, List<Long>> departed = new HashMap<>();
+        for (AsideDraft draft : drafts) {
+            StoredPackage one = Objects.requireNonNull(kept.get(draft.packageId()));
+            long revision = begun.computeIfAbsent(one.segment().id(), revisions::next);
+            setAside(one, draft, revision, by);
+            if (!one.counts()) {
+                departed.computeIfAbsent(revision, none -> new ArrayList<>()).add(one.id());
+            }
+        }
+        entities.flush();
+        aparts.noteAll(kept.keySet());
+        departed.forEach((revision, ids) -> revisions.departAll(ids, revision));
+        kept.values().forEach(entities::detach);
+    }
+
+    private void setAside(StoredPackage kept, AsideDraft draft, long revision, String by) {
+        if (draft.reason() != null) {
+            kept.setAside(apart(draft.reason(), by, Optional.empty()), by, clock.instant());
+        }
+        if (!draft.valueReasons().isEmpty()) {
+            draft.valueReasons()
+                    .forEach((key, reason) -> kept.setValueAside(key, apart(reason, by, keyError(kept, key))));
+            measure(kept);
+            kept.enterRevision(revision);
         }
     }
 
@@ -125,9 +175,15 @@ public class SettingAside {
     }
 
     private void finish(Begun begun) {
-        begun.kept().measure(layouts.get());
+        measure(begun.kept());
         begun.kept().enterRevision(begun.revision());
         flush(begun);
+    }
+
+    private void measure(StoredPackage kept) {
+        ValueLayout layout = layouts.get();
+        kept.measure(layout);
+        remeasure.written(layout);
     }
 
     private void flush(Begun begun) {

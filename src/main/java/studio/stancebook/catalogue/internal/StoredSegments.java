@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Page;
@@ -11,6 +12,11 @@ import org.springframework.data.repository.Repository;
 public interface StoredSegments extends Repository<StoredSegment, Long> {
 
     StoredSegment saveAndFlush(StoredSegment segment);
+
+    void delete(StoredSegment segment);
+
+    @Query("select s.id from StoredSegment s where s.segmentKey in :keys order by s.id")
+    List<Long> idsOf(Collection<String> keys);
 
     Optional<StoredSegment> findBySegmentKey(String key);
 

@@ -8,13 +8,7 @@ import studio.stancebook.catalogue.PackageDraft;
  * A row that comes in.
  *
  * @param row as a person counts
- * @param alikeInFile true when an earlier row of its segment has the same dimensions
  * @param setAside the reason why the package does not count in its class; null when it counts
  * @param valuesSetAside the reasons why single values do not count, by their keys
  */
-record Accepted(
-        long row,
-        PackageDraft draft,
-        boolean alikeInFile,
-        @Nullable String setAside,
-        Map<String, String> valuesSetAside) {}
+record Accepted(long row, PackageDraft draft, @Nullable String setAside, Map<String, String> valuesSetAside) {}

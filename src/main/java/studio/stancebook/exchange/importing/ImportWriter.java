@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
+import studio.stancebook.catalogue.AsideDraft;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Segments;
@@ -19,8 +19,7 @@ final class ImportWriter {
     private final SegmentBook book;
     private final String by;
     private final Map<String, WrittenRows> bySegment = new TreeMap<>();
-    private final List<Apart> apart = new ArrayList<>();
-    private int segmentsMade;
+    private final List<AsideDraft> aside = new ArrayList<>();
     private int written;
 
     ImportWriter(Catalogue catalogue, Segments segments, SegmentBook book, String by) {
@@ -35,12 +34,17 @@ final class ImportWriter {
         return written;
     }
 
+    /** Locks every segment that the file names, and makes those that are not there. */
+    void begin() {
+        segments.lock(book.there());
+        segments.prepare(book.added());
+    }
+
     void write(List<Accepted> rows) {
-        makeSegments();
         List<PackageDraft> drafts = rows.stream().map(Accepted::draft).toList();
         List<Long> ids = catalogue.addUnscreened(drafts, by);
         for (int i = 0; i < rows.size(); i++) {
-            noteApart(ids.get(i), rows.get(i));
+            noteAside(ids.get(i), rows.get(i));
             bySegment
                     .computeIfAbsent(drafts.get(i).segment(), key -> new WrittenRows())
                     .add(ids.get(i), rows.get(i).row(), drafts.get(i).digest());
@@ -48,37 +52,20 @@ final class ImportWriter {
         written += rows.size();
     }
 
-    private void makeSegments() {
-        Map<String, String> added = book.added();
-        if (segmentsMade < added.size()) {
-            added.forEach(segments::createIfMissing);
-            segmentsMade = added.size();
-        }
-    }
-
-    /** What is set aside of a package that was written. */
-    private record Apart(long id, @Nullable String reason, Map<String, String> valueReasons) {}
-
-    private void noteApart(long id, Accepted row) {
+    private void noteAside(long id, Accepted row) {
         if (row.setAside() != null || !row.valuesSetAside().isEmpty()) {
-            apart.add(new Apart(id, row.setAside(), row.valuesSetAside()));
+            aside.add(new AsideDraft(id, row.setAside(), row.valuesSetAside()));
         }
     }
 
     /**
      * Sees the packages against their classes, and reports what a person should look at; then, as a person would, sets
-     * aside what the file says is set aside.
+     * aside what the file says is set aside. New segments that no row came into are taken back.
      */
     void finish(ReportBuilder report, ImportProgress progress) {
         screen(report, progress);
-        apart.forEach(this::setAside);
-    }
-
-    private void setAside(Apart row) {
-        if (row.reason() != null) {
-            catalogue.setAside(row.id(), row.reason(), by);
-        }
-        row.valueReasons().forEach((key, reason) -> catalogue.setValueAside(row.id(), key, reason, by));
+        catalogue.setAside(aside, by);
+        segments.keep(book.added().keySet(), report.segments());
     }
 
     private void screen(ReportBuilder report, ImportProgress progress) {

@@ -12,7 +12,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.Catalogue;
-import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.Preparation;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
@@ -70,33 +69,38 @@ public class Importer {
 
     private ImportReport inTurn(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return turn.take(() -> {
+            List<SegmentView> known = segments.all();
+            SegmentBook book = new SegmentBook(known, options.createSegments());
             limit.check(
                     delivery.content(),
                     options,
-                    segments.all().stream().mapToLong(SegmentView::packages).sum());
-            return options.dryRun() ? check(delivery.content(), options, progress) : write(delivery, options, progress);
+                    known.stream().mapToLong(SegmentView::packages).sum(),
+                    book::note);
+            return write(delivery, options, book, progress);
         });
     }
 
-    private ImportReport check(PackageFile file, ImportOptions options, ImportProgress progress) {
-        SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
-        return pass(file, options, book, rows -> {}, progress).build(book.newNames());
-    }
-
-    /** Writes row by row as it checks, and takes all of it back when a row is refused that may not be left out. */
-    private ImportReport write(Delivery delivery, ImportOptions options, ImportProgress progress) {
+    /**
+     * Writes row by row as it checks, and takes all of it back after a dry run, or when a row is refused that may not be left
+     * out.
+     */
+    private ImportReport write(Delivery delivery, ImportOptions options, SegmentBook book, ImportProgress progress) {
         return Objects.requireNonNull(transaction.execute(status -> {
-            SegmentBook book = new SegmentBook(segments.all(), options.createSegments());
             ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
+            writer.begin();
             ReportBuilder report =
                     pass(delivery.content(), options, book, writer::write, share -> progress.at(READING * share));
             boolean refused = report.rejected() > 0 && !options.partial();
             if (refused || writer.written() == 0) {
                 status.setRollbackOnly();
-                return report.build(book.newNames());
+                return report.build(book);
             }
             writer.finish(report, share -> progress.at(READING + (1 - READING) * share));
-            ImportReport done = report.build(book.newNames()).withImported(writer.written());
+            if (options.dryRun()) {
+                status.setRollbackOnly();
+                return report.build(book);
+            }
+            ImportReport done = report.build(book).withImported(writer.written());
             tell(delivery, done);
             return done;
         }));
@@ -122,8 +126,7 @@ public class Importer {
             SegmentBook book,
             Consumer<List<Accepted>> sink,
             ImportProgress progress) {
-        Consumer<PackageDraft> prepared = options.dryRun() ? draft -> {} : preparation.now();
-        RowRules rules = new RowRules(book, measures.current(), prepared);
+        RowRules rules = new RowRules(book, measures.current(), preparation.now());
         RowPass pass = new RowPass(catalogue, rules, options.partial(), sink);
         try (PackageRows rows = file.open(options)) {
             return pass.read(rows, progress);

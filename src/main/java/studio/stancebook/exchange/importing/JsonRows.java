@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.exchange.mapping.Field;
+import studio.stancebook.exchange.mapping.NamedSegment;
 import studio.stancebook.exchange.mapping.RowReading;
 import studio.stancebook.exchange.table.CountedInput;
 import studio.stancebook.exchange.table.ReadingTime;
@@ -112,17 +114,37 @@ final class JsonRows implements PackageRows {
     }
 
     @Override
-    public boolean skip() {
+    public @Nullable NamedSegment segment() {
         time.resume();
         try {
-            boolean any = toNext();
-            json.skipChildren();
-            return any;
+            return toNext() ? segmentOfPackage() : null;
         } catch (JacksonException broken) {
             throw refusal(broken);
         } finally {
             time.pause();
         }
+    }
+
+    private NamedSegment segmentOfPackage() {
+        if (json.currentToken() != JsonToken.START_OBJECT) {
+            json.skipChildren();
+            return NamedSegment.NONE;
+        }
+        String text = "";
+        String name = "";
+        while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+            String key = json.currentName();
+            String value = json.nextToken() == JsonToken.VALUE_STRING
+                    ? json.getString().strip()
+                    : "";
+            if (key.equals(Field.SEGMENT.key())) {
+                text = value;
+            } else if (key.equals(Field.SEGMENT_NAME.key())) {
+                name = value;
+            }
+            json.skipChildren();
+        }
+        return new NamedSegment(text, name);
     }
 
     private boolean toNext() {

@@ -2,6 +2,8 @@ package studio.stancebook.exchange.importing;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.function.Consumer;
+import studio.stancebook.exchange.mapping.NamedSegment;
 import studio.stancebook.problem.TooLarge;
 
 /**
@@ -31,16 +33,18 @@ final class MemoryLimit {
      * Refuses a file with more packages than there is room for, before any is written.
      *
      * @param there how many packages there are
+     * @param segments takes the segment of each package
      * @throws TooLarge telling what would do
      */
-    void check(PackageFile file, ImportOptions options, long there) {
+    void check(PackageFile file, ImportOptions options, long there, Consumer<NamedSegment> segments) {
         long room = Math.max(0, packages() - there);
         try (PackageRows rows = file.open(options)) {
             long found = 0;
-            while (rows.skip()) {
+            for (NamedSegment segment = rows.segment(); segment != null; segment = rows.segment()) {
                 if (++found > room) {
                     throw tooMany(room, there);
                 }
+                segments.accept(segment);
             }
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

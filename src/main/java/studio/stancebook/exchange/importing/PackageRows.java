@@ -2,6 +2,7 @@ package studio.stancebook.exchange.importing;
 
 import java.io.Closeable;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.exchange.mapping.NamedSegment;
 import studio.stancebook.exchange.mapping.RowReading;
 
 /** The packages of a file, read once from top to bottom. */
@@ -11,8 +12,9 @@ public interface PackageRows extends Closeable {
     @Nullable
     RowReading next();
 
-    /** Goes past the next package without a look at its values; false after the last. */
-    boolean skip();
+    /** Goes past the next package with a look at its segment alone; null after the last. */
+    @Nullable
+    NamedSegment segment();
 
     /** How much of the file is behind, from 0 to 1. */
     double share();

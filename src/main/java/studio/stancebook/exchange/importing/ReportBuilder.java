@@ -2,7 +2,9 @@ package studio.stancebook.exchange.importing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import studio.stancebook.exchange.mapping.Problems;
 import studio.stancebook.exchange.mapping.RowProblem;
 
@@ -14,6 +16,7 @@ final class ReportBuilder {
 
     private final List<RowProblem> errors = new ArrayList<>();
     private final List<RowProblem> queries = new ArrayList<>();
+    private final Set<String> segments = new HashSet<>();
     private int rows;
     private int rejected;
     private int allErrors;
@@ -32,9 +35,10 @@ final class ReportBuilder {
         allErrors += problems.moreErrors();
     }
 
-    /** Takes a row that comes in. */
-    void accepted(Problems problems) {
+    /** Takes a row that comes in, into the segment of this key. */
+    void accepted(String segment, Problems problems) {
         rows++;
+        segments.add(segment);
         problems.found().forEach(this::query);
         allQueries += problems.moreQueries();
     }
@@ -47,12 +51,17 @@ final class ReportBuilder {
         }
     }
 
+    /** The keys of the segments of all rows that come in. */
+    Set<String> segments() {
+        return Set.copyOf(segments);
+    }
+
     /** How many rows stay out. */
     int rejected() {
         return rejected;
     }
 
-    ImportReport build(List<String> newSegments) {
+    ImportReport build(SegmentBook book) {
         List<RowProblem> listed = new ArrayList<>(errors);
         listed.addAll(queries);
         listed.sort(Comparator.comparingLong(RowProblem::row));
@@ -63,7 +72,7 @@ final class ReportBuilder {
                 allErrors,
                 allQueries,
                 0,
-                newSegments,
+                book.newNames(segments),
                 listed,
                 allErrors + allQueries - listed.size());
     }

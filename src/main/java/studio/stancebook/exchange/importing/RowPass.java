@@ -91,16 +91,11 @@ final class RowPass {
 
     private void accept(List<Checked> good) {
         List<Accepted> rows = new ArrayList<>();
-        good.forEach(checked -> rows.add(Objects.requireNonNull(checked.accepted())));
-        catalogue.alike(rows.stream().map(Accepted::draft).toList()).forEach((place, title) -> {
-            if (!rows.get(place).alikeInFile()) {
-                good.get(place)
-                        .row()
-                        .problems()
-                        .query("", "", "Exactly the same dimensions as " + title + ": the same vehicle twice?");
-            }
-        });
-        good.forEach(checked -> report.accepted(checked.row().problems()));
+        for (Checked checked : good) {
+            Accepted accepted = Objects.requireNonNull(checked.accepted());
+            rows.add(accepted);
+            report.accepted(accepted.draft().segment(), checked.row().problems());
+        }
         if (partial || report.rejected() == 0) {
             sink.accept(rows);
         }

@@ -22,7 +22,6 @@ final class RowRules {
     private final MeasureRegistry measures;
     private final Consumer<PackageDraft> prepared;
     private final KeyIndex names = new KeyIndex();
-    private final KeyIndex dimensions = new KeyIndex();
 
     /**
      * @param measures those whose values can be set aside
@@ -98,22 +97,9 @@ final class RowRules {
         List<String> questions = new ArrayList<>(row.queries());
         problems.found().stream().map(RowProblem::question).forEach(questions::add);
         PackageDraft draft = new PackageDraft(row.name(), segment, year, row.origin(), row.dimensions(), questions);
-        boolean alike = raiseQueries(reading.row(), draft, problems);
-        prepared.accept(draft);
-        return new Accepted(reading.row(), draft, alike, row.setAside(), row.valuesSetAside());
-    }
-
-    /**
-     * What the catalogue will ask about too, so it is reported here and not handed over.
-     *
-     * @return whether an earlier row of the segment has the same dimensions
-     */
-    private boolean raiseQueries(long number, PackageDraft draft, Problems problems) {
+        row.queries().forEach(query -> problems.query(reading.columnOf().apply(Field.QUERIES.key()), "", query));
         draft.disagreements().forEach(d -> problems.query(String.join(", ", d.keys()), "", d.message()));
-        int first = dimensions.firstRow(draft.segment() + " " + draft.digest(), number);
-        if (first > 0) {
-            problems.query("", "", "Row " + first + " has exactly the same dimensions: the same vehicle twice?");
-        }
-        return first > 0;
+        prepared.accept(draft);
+        return new Accepted(reading.row(), draft, row.setAside(), row.valuesSetAside());
     }
 }

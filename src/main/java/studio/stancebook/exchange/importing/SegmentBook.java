@@ -1,6 +1,5 @@
 package studio.stancebook.exchange.importing;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,10 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SegmentView;
+import studio.stancebook.exchange.mapping.NamedSegment;
 
 /**
- * The segments that there are and, if so wished, those that a file adds; finds one by its key or its name. One thread finds
- * while another makes what was added.
+ * The segments that there are and, if so wished, those that a file adds; finds one by its key or its name. A first reading of
+ * the file takes note of all that it names; after that nothing is added.
  */
 final class SegmentBook {
 
@@ -25,6 +25,7 @@ final class SegmentBook {
     private final Set<String> keys = new HashSet<>();
     private final Map<String, String> keyByName = new HashMap<>();
     private final Map<String, String> added = new LinkedHashMap<>();
+    private final Set<String> there = new HashSet<>();
 
     SegmentBook(List<SegmentView> known, boolean create) {
         this.create = create;
@@ -42,13 +43,23 @@ final class SegmentBook {
         return name.strip().toLowerCase(Locale.ROOT);
     }
 
+    /** Takes note of a segment that the file names. */
+    void note(NamedSegment named) {
+        find(named.text(), named.name()).filter(key -> !added.containsKey(key)).ifPresent(there::add);
+    }
+
+    /** The keys of the segments that the file names and that there are. */
+    Set<String> there() {
+        return Set.copyOf(there);
+    }
+
     /**
      * The key of a segment; empty when there is none and none may be made.
      *
      * @param text its key or its name
      * @param name what to call it if it has to be made; empty for {@code text}
      */
-    synchronized Optional<String> find(String text, String name) {
+    Optional<String> find(String text, String name) {
         Optional<String> known =
                 keys.contains(text) ? Optional.of(text) : Optional.ofNullable(keyByName.get(lower(text)));
         if (known.isPresent()) {
@@ -71,7 +82,7 @@ final class SegmentBook {
     }
 
     /** Why {@link #find} found nothing. */
-    synchronized String refusal() {
+    String refusal() {
         if (added.size() == MOST_NEW) {
             return "The file needs more than " + MOST_NEW + " new segments; is this the column of the segments?";
         }
@@ -80,12 +91,16 @@ final class SegmentBook {
                 : "There is no such segment. Make it first, or have missing segments made.";
     }
 
-    /** Names of the segments to make so far, by their keys. */
-    synchronized Map<String, String> added() {
+    /** Names of the segments that the file adds, by their keys. */
+    Map<String, String> added() {
         return new LinkedHashMap<>(added);
     }
 
-    synchronized List<String> newNames() {
-        return new ArrayList<>(added.values());
+    /** Names of those of the added segments that are needed. */
+    List<String> newNames(Set<String> needed) {
+        return added.entrySet().stream()
+                .filter(entry -> needed.contains(entry.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 }

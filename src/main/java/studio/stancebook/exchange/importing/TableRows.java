@@ -2,6 +2,7 @@ package studio.stancebook.exchange.importing;
 
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.exchange.mapping.NamedSegment;
 import studio.stancebook.exchange.mapping.RowReader;
 import studio.stancebook.exchange.mapping.RowReading;
 import studio.stancebook.exchange.table.Table;
@@ -25,8 +26,9 @@ final class TableRows implements PackageRows {
     }
 
     @Override
-    public boolean skip() {
-        return table.next() != null;
+    public @Nullable NamedSegment segment() {
+        TableRow row = table.next();
+        return row == null ? null : reader.segment(row);
     }
 
     @Override

@@ -47,6 +47,16 @@ public final class RowReader {
         return new RowReading(row.number(), problems.anyError() ? null : draft, problems, this::column);
     }
 
+    /** Reads what a row says of its segment alone. */
+    public NamedSegment segment(TableRow row) {
+        if (row.fault() != null) {
+            return NamedSegment.NONE;
+        }
+        Problems unread = new Problems(row.number(), partial);
+        FieldCells fields = new FieldCells(mapping, new CellReader(row, unread), unread);
+        return new NamedSegment(fields.text(Field.SEGMENT), fields.text(Field.SEGMENT_NAME));
+    }
+
     private String column(String field) {
         return Field.ofKey(field)
                 .flatMap(mapping::field)

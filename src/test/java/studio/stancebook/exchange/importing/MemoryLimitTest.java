@@ -27,10 +27,11 @@ class MemoryLimitTest {
     @Test
     void takesAsManyAsThereIsRoomForAndNotOneMore() throws IOException {
         assertThat(limit.packages()).isEqualTo(10);
-        assertThatCode(() -> limit.check(table(10), OPTIONS, 0)).doesNotThrowAnyException();
-        assertThatCode(() -> limit.check(json(7), OPTIONS, 3)).doesNotThrowAnyException();
-        assertThatThrownBy(() -> limit.check(table(11), OPTIONS, 0)).isInstanceOf(TooLarge.class);
-        assertThatThrownBy(() -> limit.check(json(8), OPTIONS, 3))
+        assertThatCode(() -> limit.check(table(10), OPTIONS, 0, segment -> {})).doesNotThrowAnyException();
+        assertThatCode(() -> limit.check(json(7), OPTIONS, 3, segment -> {})).doesNotThrowAnyException();
+        assertThatThrownBy(() -> limit.check(table(11), OPTIONS, 0, segment -> {}))
+                .isInstanceOf(TooLarge.class);
+        assertThatThrownBy(() -> limit.check(json(8), OPTIONS, 3, segment -> {}))
                 .isInstanceOf(TooLarge.class)
                 .hasMessage(
                         "The file has more than 7 packages. With a heap of 128 MB this server keeps up to 10, and has 3."
@@ -42,7 +43,8 @@ class MemoryLimitTest {
         MemoryLimit none = new MemoryLimit(1 << 20);
 
         assertThat(none.packages()).isZero();
-        assertThatThrownBy(() -> none.check(table(1), OPTIONS, 5)).isInstanceOf(TooLarge.class);
+        assertThatThrownBy(() -> none.check(table(1), OPTIONS, 5, segment -> {}))
+                .isInstanceOf(TooLarge.class);
     }
 
     private PackageFile table(int rows) throws IOException {

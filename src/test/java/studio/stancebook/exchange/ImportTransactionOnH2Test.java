@@ -1,0 +1,6 @@
+package studio.stancebook.exchange;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class ImportTransactionOnH2Test extends ImportTransactionTest {}
