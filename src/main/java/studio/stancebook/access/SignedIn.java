@@ -26,6 +26,21 @@ public record SignedIn(long personId, String name, String email, Role role) impl
                 .map(SignedIn.class::cast);
     }
 
+    /** Whether the person has a permission, whoever owns the thing. */
+    public boolean may(Permission permission) {
+        return permission.isGrantedTo(role);
+    }
+
+    /** Whether the person has a permission for what somebody owns. */
+    public boolean may(Permission permission, long ownerId) {
+        return scope(permission).includes(ownerId);
+    }
+
+    /** Whose things the person has a permission for. */
+    public OwnerScope scope(Permission permission) {
+        return OwnerScope.of(this, permission);
+    }
+
     /** The authorities that come with the role. */
     public List<GrantedAuthority> authorities() {
         return List.of(new SimpleGrantedAuthority(role.authority()));
