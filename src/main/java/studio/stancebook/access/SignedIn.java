@@ -1,11 +1,8 @@
 package studio.stancebook.access;
 
 import java.io.Serializable;
-import java.util.List;
 import java.util.Optional;
 import org.springframework.security.core.Authentication;
-import org.springframework.security.core.GrantedAuthority;
-import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.core.context.SecurityContextHolder;
 
 /**
@@ -39,11 +36,6 @@ public record SignedIn(long personId, String name, String email, Role role) impl
     /** Whose things the person has a permission for. */
     public OwnerScope scope(Permission permission) {
         return OwnerScope.of(this, permission);
-    }
-
-    /** The authorities that come with the role. */
-    public List<GrantedAuthority> authorities() {
-        return List.of(new SimpleGrantedAuthority(role.authority()));
     }
 
     /** The id only: this text ends up in logs and in the session table, where address and name have no place. */
