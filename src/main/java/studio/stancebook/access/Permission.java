@@ -15,7 +15,7 @@ import java.util.Set;
  * <p>Some things have an owner. A role may have a permission for the things of everybody, or for its holder's own only.
  */
 public enum Permission {
-    /** Change anything but the own account. Nobody without this has any permission to change something. */
+    /** Change anything but the own account; without it, no other permission to change something counts. */
     CONTRIBUTE(Set.of(LEAD, DESIGNER, TUTOR, LEARNER)),
     /** Record, import, change, set aside and delete packages, and answer questions about them. */
     RECORD_PACKAGES(Set.of(LEAD, DESIGNER)),
