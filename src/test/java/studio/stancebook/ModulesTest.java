@@ -20,6 +20,9 @@ import org.springframework.context.annotation.Conditional;
 import org.springframework.context.annotation.Profile;
 import org.springframework.modulith.core.ApplicationModules;
 import org.springframework.modulith.core.Violations;
+import org.springframework.security.access.prepost.PreAuthorize;
+import studio.stancebook.access.RequiresPermission;
+import studio.stancebook.access.Role;
 import studio.stancebook.forbidden.ForbiddenApplication;
 
 class ModulesTest {
@@ -124,6 +127,29 @@ class ModulesTest {
                         .map(message -> message.contains("'pupil' depends on module 'master'"))
                         .distinct()
                         .toList());
+    }
+
+    /** Who may do what stands in the access policy alone: decision 0095. */
+    @Test
+    void leaveRolesToTheAccessPolicy() {
+        ArchRuleDefinition.noClasses()
+                .that()
+                .resideOutsideOfPackages(
+                        "studio.stancebook.access", "studio.stancebook.account..", "studio.stancebook.demo")
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(Role.class)
+                .check(CLASSES);
+        ArchRuleDefinition.noMethods()
+                .should()
+                .beAnnotatedWith(PreAuthorize.class)
+                .check(CLASSES);
+        ArchRuleDefinition.noClasses()
+                .that()
+                .areNotAssignableTo(RequiresPermission.class)
+                .should()
+                .beAnnotatedWith(PreAuthorize.class)
+                .check(CLASSES);
     }
 
     @Test

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What a person may do in the studio; exactly one each. */
+/** What a person is in the studio; exactly one each. What it allows is a {@link Permission}. */
 public enum Role {
     /** Runs the studio: people, segments, bands, decisions. */
     LEAD,
@@ -33,10 +33,5 @@ public enum Role {
     /** The name in JSON and in forms. */
     public String key() {
         return name().toLowerCase(Locale.ROOT);
-    }
-
-    /** The name of the authority that Spring Security knows the role by. */
-    public String authority() {
-        return "ROLE_" + name();
     }
 }

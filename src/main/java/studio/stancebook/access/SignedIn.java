@@ -1,11 +1,8 @@
 package studio.stancebook.access;
 
 import java.io.Serializable;
-import java.util.List;
 import java.util.Optional;
 import org.springframework.security.core.Authentication;
-import org.springframework.security.core.GrantedAuthority;
-import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.core.context.SecurityContextHolder;
 
 /**
@@ -26,9 +23,19 @@ public record SignedIn(long personId, String name, String email, Role role) impl
                 .map(SignedIn.class::cast);
     }
 
-    /** The authorities that come with the role. */
-    public List<GrantedAuthority> authorities() {
-        return List.of(new SimpleGrantedAuthority(role.authority()));
+    /** Whether the person has a permission, whoever owns the thing. */
+    public boolean may(Permission permission) {
+        return permission.isGrantedTo(role);
+    }
+
+    /** Whether the person has a permission for what somebody owns. */
+    public boolean may(Permission permission, long ownerId) {
+        return scope(permission).includes(ownerId);
+    }
+
+    /** Whose things the person has a permission for. */
+    public OwnerScope scope(Permission permission) {
+        return OwnerScope.of(this, permission);
     }
 
     /** The id only: this text ends up in logs and in the session table, where address and name have no place. */

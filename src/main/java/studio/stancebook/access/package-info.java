@@ -1,8 +1,9 @@
 /**
- * Who asks and what they may do: the signed-in person and the role that they have.
+ * Who asks and what they may do: the signed-in person, the role that they have, and the permissions that come with it.
  *
  * <p>Vocabulary: every person has exactly one <em>role</em>; whoever a request acts for is <em>signed in</em>, by page or by
- * token.
+ * token; a <em>permission</em> is something that roles are allowed, for the things of everybody or for what they own; an
+ * <em>owner scope</em> is whose things a permission reaches, for one person.
  */
 @NullMarked
 @ApplicationModule(allowedDependencies = {})

@@ -6,7 +6,7 @@
  * <em>trouble</em> is what keeps it from serving; a <em>backup</em> is everything in the store at one moment, in one file.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"activity", "problem"})
+@ApplicationModule(allowedDependencies = {"access", "activity", "problem"})
 package studio.stancebook.operations;
 
 import org.jspecify.annotations.NullMarked;

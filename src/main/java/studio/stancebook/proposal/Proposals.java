@@ -8,6 +8,7 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.PersonName;
 import studio.stancebook.catalogue.SegmentName;
@@ -17,7 +18,7 @@ import studio.stancebook.proposal.internal.ProposalReading;
 import studio.stancebook.proposal.internal.ProposalStateReader;
 import studio.stancebook.proposal.internal.ProposalWriting;
 
-/** The proposals of the studio, as far as the person who asks may see and change them: {@link ProposalRights}. */
+/** The proposals of the studio, as far as the person who asks may see and change them: {@link Permission}. */
 @Component
 @Transactional
 public class Proposals {

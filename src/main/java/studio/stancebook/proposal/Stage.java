@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.SignedIn;
 
 /** How far a proposal has come. */
 public enum Stage {
@@ -23,6 +25,11 @@ public enum Stage {
     /** All keys, for a sentence that says what is accepted. */
     public static String keys() {
         return Arrays.stream(values()).map(Stage::key).collect(Collectors.joining(", "));
+    }
+
+    /** Whether somebody who may change a proposal may bring it to this stage, or away from it. */
+    public boolean mayBeSetBy(SignedIn who) {
+        return this != AGREED || who.may(Permission.AGREE_TO_PROPOSALS);
     }
 
     /** The name in JSON and in forms, such as {@code for-review}. */

@@ -82,7 +82,7 @@ abstract class ActivityEventsTest {
     void signIn() {
         lead = studio.person(Role.LEAD);
         SecurityContextHolder.getContext()
-                .setAuthentication(new UsernamePasswordAuthenticationToken(lead, null, lead.authorities()));
+                .setAuthentication(new UsernamePasswordAuthenticationToken(lead, null, List.of()));
         segment = Invented.key("deeds");
         segments.create(segment, "Deeds", "");
     }

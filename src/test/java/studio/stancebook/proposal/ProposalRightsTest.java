@@ -1,16 +1,105 @@
 package studio.stancebook.proposal;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.EnumSource.Mode;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpMethod;
+import studio.stancebook.access.OwnerScope;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.proposal.internal.StoredProposal;
+import studio.stancebook.proposal.internal.StoredProposals;
+import studio.stancebook.proposal.internal.StoredRevisions;
 
 /** Who sees and changes whose proposals. */
 abstract class ProposalRightsTest extends ProposalClient {
+
+    private static final Limit ALL = Limit.of(100_000);
+
+    @Autowired
+    StoredProposals proposals;
+
+    @Autowired
+    StoredRevisions revisions;
+
+    /** The decision about one and the condition of a query for many say the same, for whatever the policy gives anybody. */
+    @Test
+    void areFoundByEveryQueryAsTheDecisionSays() {
+        Map<Long, Long> owners = new TreeMap<>();
+        for (Role role : List.of(Role.LEAD, Role.DESIGNER, Role.TUTOR, Role.LEARNER)) {
+            owners.put(idOf(make(role, 2800)), studio.person(role).personId());
+        }
+        List<OwnerScope> scopes = scopes();
+
+        assertThat(scopes).hasSizeGreaterThan(4).allSatisfy(scope -> {
+            List<Long> included = owners.entrySet().stream()
+                    .filter(made -> scope.includes(made.getValue()))
+                    .map(Map.Entry::getKey)
+                    .toList();
+            assertThat(foundIn(scope, owners.keySet()))
+                    .hasSize(5)
+                    .allSatisfy((query, found) -> assertThat(found).containsExactlyInAnyOrderElementsOf(included));
+            assertThat(proposals.owners(scope))
+                    .allMatch(scope::includes)
+                    .containsAll(
+                            owners.values().stream().filter(scope::includes).toList());
+        });
+    }
+
+    /** Whatever a role gives, and two owners, of which a policy may speak tomorrow. */
+    private List<OwnerScope> scopes() {
+        Set<OwnerScope> scopes = new LinkedHashSet<>();
+        for (Role role : Role.values()) {
+            scopes.add(studio.person(role).scope(Permission.SEE_PROPOSALS));
+            scopes.add(studio.person(role).scope(Permission.CHANGE_PROPOSALS));
+        }
+        scopes.add(new OwnerScope(
+                false,
+                Set.of(
+                        studio.person(Role.TUTOR).personId(),
+                        studio.person(Role.LEARNER).personId())));
+        return List.copyOf(scopes);
+    }
+
+    /** What each query finds of some proposals, by its name. */
+    private Map<String, List<Long>> foundIn(OwnerScope scope, Set<Long> asked) {
+        long segmentId = segments.named(segment).id();
+        Map<String, Stream<Long>> found = Map.of(
+                "find",
+                proposals.find("", segmentId, null, null, scope, Pageable.ofSize(100)).stream()
+                        .map(StoredProposal::id),
+                "open",
+                proposals.open(scope, ALL).stream().map(StoredProposal::id),
+                "lastChanged",
+                proposals.lastChanged(scope, ALL).stream().map(StoredProposal::id),
+                "judgedIn",
+                revisions.judgedIn(segmentId, scope, ALL).stream().map(StoredRevisions.Judged::getId),
+                "newest",
+                revisions.newest(asked, scope).stream().map(StoredRevisions.Newest::getProposalId));
+        return found.entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        query -> query.getValue().filter(asked::contains).toList()));
+    }
+
+    private static long idOf(Made made) {
+        return Long.parseLong(made.path().replaceAll(".*/", ""));
+    }
+
     @ParameterizedTest
     @EnumSource(mode = Mode.EXCLUDE, names = "LEARNER")
     void areSeenByEverybodyButLearners(Role role) {

@@ -7,12 +7,9 @@ import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
-import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.FactorGrantedAuthority;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -82,10 +79,6 @@ final class AccountStatusFilter extends OncePerRequestFilter {
     }
 
     private static void continueAs(SignedIn who, Authentication before) {
-        List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
-        before.getAuthorities().stream()
-                .filter(FactorGrantedAuthority.class::isInstance)
-                .forEach(authorities::add);
-        SecurityContextHolder.setContext(SignInRenewal.context(who, authorities));
+        SecurityContextHolder.setContext(SignInRenewal.context(who, before.getAuthorities()));
     }
 }

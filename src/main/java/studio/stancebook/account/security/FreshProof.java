@@ -41,17 +41,22 @@ final class FreshProof {
             new Guarded("/account", pathPattern(HttpMethod.POST, "/account/passkeys/{id}/remove")),
             new Guarded("/account/passkeys/new", pathPattern("/account/passkeys/**")));
 
-    private static final List<Guarded> OF_LEADS = List.of(
+    private static final List<Guarded> OF_PEOPLE = List.of(
             new Guarded("/studio/people/new", pathPattern("/studio/people/new")),
             new Guarded("/studio/people/new", pathPattern(HttpMethod.POST, "/studio/people")),
-            new Guarded("/studio/people/{id}", pathPattern("/studio/people/{id}/**")),
-            new Guarded("/studio/backup", pathPattern("/studio/backup")));
+            new Guarded("/studio/people/{id}", pathPattern("/studio/people/{id}/**")));
 
-    /** Requests of everybody that take a fresh proof. */
-    static final RequestMatcher FOR_EVERYBODY = anyOf(OWN);
+    private static final List<Guarded> OF_BACKUPS =
+            List.of(new Guarded("/studio/backup", pathPattern("/studio/backup")));
 
-    /** Requests of leads that take a fresh proof. */
-    static final RequestMatcher FOR_LEADS = anyOf(OF_LEADS);
+    /** Requests about the own account that take a fresh proof. */
+    static final RequestMatcher FOR_OWN_ACCOUNT = anyOf(OWN);
+
+    /** Requests about people that take a fresh proof. */
+    static final RequestMatcher FOR_PEOPLE = anyOf(OF_PEOPLE);
+
+    /** Requests about backups that take a fresh proof. */
+    static final RequestMatcher FOR_BACKUPS = anyOf(OF_BACKUPS);
 
     private FreshProof() {}
 
@@ -94,7 +99,8 @@ final class FreshProof {
     }
 
     private static String pageOf(HttpServletRequest request) {
-        Guarded asked = Stream.concat(OWN.stream(), OF_LEADS.stream())
+        Guarded asked = Stream.of(OWN, OF_PEOPLE, OF_BACKUPS)
+                .flatMap(List::stream)
                 .filter(guarded -> guarded.requests().matches(request))
                 .findFirst()
                 .orElseThrow();

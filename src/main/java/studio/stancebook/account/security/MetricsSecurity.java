@@ -1,5 +1,7 @@
 package studio.stancebook.account.security;
 
+import static org.springframework.security.authorization.AuthorityAuthorizationManager.hasAuthority;
+import static org.springframework.security.authorization.AuthorizationManagers.anyOf;
 import static org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher.pathPattern;
 
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -15,7 +17,7 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
 import org.springframework.security.web.util.matcher.AndRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
 
 /** The way to the metrics for programs: a token of a lead, or the one that is set for this alone. */
 @Configuration(proxyBeanMethods = false)
@@ -39,8 +41,8 @@ class MetricsSecurity {
                 .requestCache(AbstractHttpConfigurer::disable)
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .addFilterAt(ApiSecurity.apiFilter(manager, refusals), BasicAuthenticationFilter.class)
-                .authorizeHttpRequests(requests ->
-                        requests.anyRequest().hasAnyAuthority(Role.LEAD.authority(), MetricsSignIn.AUTHORITY))
+                .authorizeHttpRequests(requests -> requests.anyRequest()
+                        .access(anyOf(Permitted.to(Permission.READ_METRICS), hasAuthority(MetricsSignIn.AUTHORITY))))
                 .exceptionHandling(
                         handling -> handling.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
                 .headers(SecurityHeaders::forApi)

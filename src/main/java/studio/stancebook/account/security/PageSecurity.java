@@ -1,7 +1,6 @@
 package studio.stancebook.account.security;
 
 import static org.springframework.security.authorization.AuthenticatedAuthorizationManager.authenticated;
-import static org.springframework.security.authorization.AuthorityAuthorizationManager.hasAuthority;
 import static org.springframework.security.authorization.AuthorizationManagers.allOf;
 
 import jakarta.servlet.DispatcherType;
@@ -35,7 +34,7 @@ import org.springframework.security.web.authentication.logout.HeaderWriterLogout
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonService;
 import studio.stancebook.account.internal.SignInEvents;
@@ -108,10 +107,12 @@ class PageSecurity {
                 .requestMatchers(OPEN_TO_ALL)
                 .permitAll()
                 .requestMatchers(MetricsSecurity.METRICS)
-                .hasAuthority(Role.LEAD.authority())
-                .requestMatchers(FreshProof.FOR_LEADS)
-                .access(allOf(hasAuthority(Role.LEAD.authority()), freshProof))
-                .requestMatchers(FreshProof.FOR_EVERYBODY)
+                .access(Permitted.to(Permission.READ_METRICS))
+                .requestMatchers(FreshProof.FOR_PEOPLE)
+                .access(allOf(Permitted.to(Permission.MANAGE_PEOPLE), freshProof))
+                .requestMatchers(FreshProof.FOR_BACKUPS)
+                .access(allOf(Permitted.to(Permission.TAKE_BACKUPS), freshProof))
+                .requestMatchers(FreshProof.FOR_OWN_ACCOUNT)
                 .access(allOf(authenticated(), freshProof))
                 .requestMatchers(ReadOnly.WRITES)
                 .access(ReadOnly::decide)

@@ -4,7 +4,6 @@ import static org.springframework.security.web.servlet.util.matcher.PathPatternR
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.ArrayList;
 import java.util.List;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
@@ -59,9 +58,8 @@ final class PasskeyForm extends AbstractHttpConfigurer<PasskeyForm, HttpSecurity
         @Override
         public Authentication attemptAuthentication(HttpServletRequest request, HttpServletResponse response) {
             SignedIn who = byPasskey.prove(request, response);
-            List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
-            authorities.add(FactorGrantedAuthority.fromAuthority(FactorGrantedAuthority.WEBAUTHN_AUTHORITY));
-            return UsernamePasswordAuthenticationToken.authenticated(who, null, authorities);
+            GrantedAuthority proof = FactorGrantedAuthority.fromAuthority(FactorGrantedAuthority.WEBAUTHN_AUTHORITY);
+            return UsernamePasswordAuthenticationToken.authenticated(who, null, List.of(proof));
         }
     }
 }

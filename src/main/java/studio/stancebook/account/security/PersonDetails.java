@@ -1,6 +1,7 @@
 package studio.stancebook.account.security;
 
 import java.util.Collection;
+import java.util.List;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.userdetails.UserDetails;
 import studio.stancebook.account.internal.Credentials;
@@ -8,9 +9,10 @@ import studio.stancebook.account.internal.Credentials;
 /** A person in the words of Spring Security, while a password is being checked; never kept. */
 record PersonDetails(Credentials credentials) implements UserDetails {
 
+    /** None: what somebody may do comes from the role of the moment. */
     @Override
     public Collection<? extends GrantedAuthority> getAuthorities() {
-        return credentials.signedIn().authorities();
+        return List.of();
     }
 
     @Override

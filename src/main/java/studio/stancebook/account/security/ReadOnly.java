@@ -12,13 +12,12 @@ import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.util.matcher.OrRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
-import studio.stancebook.access.Role;
-import studio.stancebook.access.SignedIn;
+import studio.stancebook.access.Permission;
 import studio.stancebook.account.internal.TokenScope;
 
 /**
- * The rule that a viewer changes nothing but their own account, and a token that may only read nothing at all: it holds for
- * every call there will ever be, beneath the finer rules that each call has of its own.
+ * The rule that somebody who may not contribute changes nothing but their own account, and a token that may only read
+ * nothing at all: it holds for every call there will ever be, beneath the finer rules that each call has of its own.
  */
 final class ReadOnly {
 
@@ -39,30 +38,20 @@ final class ReadOnly {
     static AuthorizationDecision decide(
             Supplier<? extends @Nullable Authentication> who, RequestAuthorizationContext what) {
         Authentication authentication = who.get();
-        return new AuthorizationDecision(isSignedIn(authentication)
+        return new AuthorizationDecision(Permitted.person(authentication).isPresent()
                 && (CALCULATIONS.matches(what.getRequest()) || mayWrite(authentication, what)));
     }
 
     /** Whether somebody came by a token that may only read. */
     static boolean byReadToken(@Nullable Authentication authentication) {
-        return has(authentication, TokenScope.READ.authority());
-    }
-
-    private static boolean mayWrite(@Nullable Authentication authentication, RequestAuthorizationContext what) {
-        boolean viewer = has(authentication, Role.VIEWER.authority());
-        return !byReadToken(authentication) && (!viewer || OWN_ACCOUNT.matches(what.getRequest()));
-    }
-
-    private static boolean isSignedIn(@Nullable Authentication authentication) {
-        return authentication != null
-                && authentication.isAuthenticated()
-                && authentication.getPrincipal() instanceof SignedIn;
-    }
-
-    private static boolean has(@Nullable Authentication authentication, String authority) {
         return authentication != null
                 && authentication.getAuthorities().stream()
                         .map(GrantedAuthority::getAuthority)
-                        .anyMatch(authority::equals);
+                        .anyMatch(TokenScope.READ.authority()::equals);
+    }
+
+    private static boolean mayWrite(@Nullable Authentication authentication, RequestAuthorizationContext what) {
+        return !byReadToken(authentication)
+                && (Permitted.may(authentication, Permission.CONTRIBUTE) || OWN_ACCOUNT.matches(what.getRequest()));
     }
 }

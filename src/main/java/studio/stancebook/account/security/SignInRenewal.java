@@ -3,7 +3,7 @@ package studio.stancebook.account.security;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.GrantedAuthority;
@@ -32,17 +32,16 @@ public class SignInRenewal {
      * @param factor what proved who it is, a name of {@link FactorGrantedAuthority}
      */
     public void renew(SignedIn who, String factor, HttpServletRequest request, HttpServletResponse response) {
-        List<GrantedAuthority> authorities = new ArrayList<>(who.authorities());
-        authorities.add(FactorGrantedAuthority.withAuthority(factor)
+        GrantedAuthority proof = FactorGrantedAuthority.withAuthority(factor)
                 .issuedAt(clock.instant())
-                .build());
+                .build();
         request.changeSessionId();
-        SecurityContext context = context(who, authorities);
+        SecurityContext context = context(who, List.of(proof));
         SecurityContextHolder.setContext(context);
         contexts.saveContext(context, request, response);
     }
 
-    static SecurityContext context(SignedIn who, List<GrantedAuthority> authorities) {
+    static SecurityContext context(SignedIn who, Collection<? extends GrantedAuthority> authorities) {
         SecurityContext context = SecurityContextHolder.createEmptyContext();
         context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(who, null, authorities));
         return context;

@@ -1,11 +1,9 @@
 package studio.stancebook.account.security;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.AbstractAuthenticationToken;
-import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.TokenScope;
@@ -23,7 +21,7 @@ final class TokenAuthentication extends AbstractAuthenticationToken {
     }
 
     private TokenAuthentication(SignedIn owner, TokenScope scope) {
-        super(authorities(owner, scope));
+        super(List.of(new SimpleGrantedAuthority(scope.authority())));
         this.secret = null;
         this.owner = owner;
         super.setAuthenticated(true);
@@ -35,12 +33,6 @@ final class TokenAuthentication extends AbstractAuthenticationToken {
 
     static TokenAuthentication proven(SignedIn owner, TokenScope scope) {
         return new TokenAuthentication(owner, scope);
-    }
-
-    private static List<GrantedAuthority> authorities(SignedIn owner, TokenScope scope) {
-        List<GrantedAuthority> authorities = new ArrayList<>(owner.authorities());
-        authorities.add(new SimpleGrantedAuthority(scope.authority()));
-        return authorities;
     }
 
     @Override

@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Pageable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -15,7 +14,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonEntry;
 import studio.stancebook.account.internal.PersonService;
@@ -29,7 +29,7 @@ import studio.stancebook.problem.Stale;
 /** The people of the studio, for leads. */
 @Controller
 @RequestMapping("/studio/people")
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.MANAGE_PEOPLE)
 class PeoplePage {
 
     private static final String LIST = "redirect:/studio/people";
@@ -89,7 +89,7 @@ class PeoplePage {
         try {
             PersonEntry changed = personService.change(id, form.expected(), form.asChange());
             String next = done("account.people.changed", changed, redirect);
-            return id == who.personId() && changed.role() != Role.LEAD ? "redirect:/" : next;
+            return id == who.personId() && !Permission.MANAGE_PEOPLE.isGrantedTo(changed.role()) ? "redirect:/" : next;
         } catch (Impossible | Conflict | Stale refusal) {
             return again(id, form, refusal, model, response);
         }

@@ -9,7 +9,6 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -19,6 +18,8 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.account.internal.NewPerson;
 import studio.stancebook.account.internal.PersonChange;
 import studio.stancebook.account.internal.PersonEntry;
@@ -28,7 +29,7 @@ import studio.stancebook.problem.ExpectedVersion;
 /** The people of the studio, for leads. */
 @RestController
 @RequestMapping("/api/v1/people")
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.MANAGE_PEOPLE)
 class PersonCalls {
 
     private final PersonService personService;

@@ -5,13 +5,14 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.activity.ActivityLine;
 import studio.stancebook.activity.ActivityRecord;
@@ -20,7 +21,7 @@ import studio.stancebook.activity.ChainCheck;
 /** The activity record, for leads. */
 @RestController
 @RequestMapping("/api/v1/activity")
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.READ_ACTIVITY)
 class ActivityCalls {
 
     private final ActivityRecord activity;

@@ -8,7 +8,6 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,6 +15,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.activity.ActivityFilter;
 import studio.stancebook.activity.ActivityRecord;
@@ -25,7 +26,7 @@ import studio.stancebook.problem.Malformed;
 /** The activity record, for leads. */
 @Controller
 @RequestMapping("/studio/record")
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.READ_ACTIVITY)
 class RecordPage {
 
     private final ActivityRecord activity;

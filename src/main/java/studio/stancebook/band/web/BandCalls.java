@@ -8,7 +8,6 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -17,6 +16,8 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.Bands;
@@ -48,7 +49,7 @@ class BandCalls {
 
     /** Sets a band, or withdraws it with the method none; If-Match is needed where there is a version already. */
     @PutMapping("/{measure}")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.SET_BANDS)
     ResponseEntity<BandAnswer> set(
             @PathVariable String segment,
             @PathVariable String measure,

@@ -2,7 +2,6 @@ package studio.stancebook.band.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,6 +12,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.BandSetting;
@@ -59,7 +60,7 @@ class BandPage {
 
     /** Tries a band out, or sets it, as the button says. */
     @PostMapping
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.SET_BANDS)
     String set(
             @PathVariable String segment,
             @PathVariable String measure,
@@ -96,7 +97,7 @@ class BandPage {
 
     /** Sets the same again on the class as it is now. */
     @PostMapping("/again")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.SET_BANDS)
     String setAgain(
             @PathVariable String segment,
             @PathVariable String measure,
@@ -121,7 +122,7 @@ class BandPage {
 
     /** Withdraws the band. */
     @PostMapping("/withdraw")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.SET_BANDS)
     String withdraw(
             @PathVariable String segment,
             @PathVariable String measure,

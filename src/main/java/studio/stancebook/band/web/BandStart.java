@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -51,7 +52,7 @@ class BandStart {
     }
 
     @PostMapping("/segments/{segment}/bands")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.SET_BANDS)
     String start(
             @PathVariable String segment,
             @RequestParam(defaultValue = FROM_CLASS) String from,

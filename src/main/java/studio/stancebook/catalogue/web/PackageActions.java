@@ -1,7 +1,6 @@
 package studio.stancebook.catalogue.web;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -9,6 +8,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.UnknownPackage;
@@ -22,7 +23,7 @@ import studio.stancebook.problem.Stale;
 /** What one does with a package from its page: set it or a value of it aside, take back, answer queries. */
 @Controller
 @RequestMapping("/packages/{id}")
-@PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+@RequiresPermission(Permission.RECORD_PACKAGES)
 class PackageActions {
 
     private final Catalogue catalogue;

@@ -10,7 +10,6 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -23,6 +22,8 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageSummary;
@@ -58,7 +59,7 @@ class PackageCalls {
 
     @Operation(summary = "Record a package; values out of range and values that do not close are refused")
     @PostMapping
-    @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+    @RequiresPermission(Permission.RECORD_PACKAGES)
     ResponseEntity<PackageAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody PackageBody body) {
         PackageView added = catalogue.add(body.draft(), who.name());
         return ResponseEntity.created(URI.create("/api/v1/packages/" + added.id()))
@@ -74,7 +75,7 @@ class PackageCalls {
 
     @Operation(summary = "Change a package")
     @PutMapping("/{id}")
-    @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+    @RequiresPermission(Permission.RECORD_PACKAGES)
     ResponseEntity<PackageAnswer> change(
             @AuthenticationPrincipal SignedIn who,
             @PathVariable long id,
@@ -86,7 +87,7 @@ class PackageCalls {
 
     @Operation(summary = "Delete a package")
     @DeleteMapping("/{id}")
-    @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+    @RequiresPermission(Permission.RECORD_PACKAGES)
     @ResponseStatus(HttpStatus.NO_CONTENT)
     void delete(
             @PathVariable long id,

@@ -3,7 +3,6 @@ package studio.stancebook.catalogue.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,6 +13,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageDraft;
@@ -31,7 +32,7 @@ import studio.stancebook.problem.Stale;
 /** Recording, changing and deleting packages by hand. */
 @Controller
 @RequestMapping("/packages")
-@PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+@RequiresPermission(Permission.RECORD_PACKAGES)
 class PackageEditing {
 
     private final Catalogue catalogue;

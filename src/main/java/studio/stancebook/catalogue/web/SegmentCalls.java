@@ -8,7 +8,6 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -17,6 +16,8 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.SegmentIssue;
 import studio.stancebook.catalogue.SegmentView;
@@ -72,7 +73,7 @@ class SegmentCalls {
 
     @Operation(summary = "Make a segment")
     @PostMapping
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     ResponseEntity<SegmentAnswer> create(@RequestBody SegmentBody body) {
         SegmentView made = segments.create(body.keyText(), body.nameText(), body.descriptionText());
         return ResponseEntity.created(URI.create("/api/v1/segments/" + made.key()))
@@ -88,7 +89,7 @@ class SegmentCalls {
 
     @Operation(summary = "Change name and description of a segment")
     @PutMapping("/{key}")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     ResponseEntity<SegmentAnswer> change(
             @PathVariable String key,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,

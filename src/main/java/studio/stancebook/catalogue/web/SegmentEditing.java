@@ -1,7 +1,6 @@
 package studio.stancebook.catalogue.web;
 
 import jakarta.servlet.http.HttpServletResponse;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -9,6 +8,8 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
@@ -36,14 +37,14 @@ class SegmentEditing {
     }
 
     @GetMapping("/segments/new")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     String blank(Model model) {
         return newForm(SegmentForm.empty(), FieldErrors.none(), model);
     }
 
     /** A key that is left empty is made from the name. */
     @PostMapping("/segments")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     String create(
             @ModelAttribute SegmentForm form, Model model, HttpServletResponse response, RedirectAttributes redirect) {
         String key =
@@ -58,13 +59,13 @@ class SegmentEditing {
     }
 
     @GetMapping("/segments/{key}/edit")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     String edit(@PathVariable String key, Model model) {
         return editForm(key, SegmentForm.of(segments.get(key)), FieldErrors.none(), model);
     }
 
     @PostMapping("/segments/{key}")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     String change(
             @PathVariable String key,
             @ModelAttribute SegmentForm form,

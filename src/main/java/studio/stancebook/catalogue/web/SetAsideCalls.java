@@ -5,7 +5,6 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -14,6 +13,8 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageView;
@@ -23,7 +24,7 @@ import studio.stancebook.problem.ExpectedVersion;
 /** Taking packages and single values out of their class and back, and answering queries. */
 @RestController
 @RequestMapping("/api/v1/packages/{id}")
-@PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+@RequiresPermission(Permission.RECORD_PACKAGES)
 class SetAsideCalls {
 
     private final Catalogue catalogue;

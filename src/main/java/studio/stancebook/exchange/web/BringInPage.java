@@ -12,7 +12,6 @@ import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,7 +21,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.PackageListParameters;
 import studio.stancebook.catalogue.SegmentView;
@@ -63,7 +63,7 @@ class BringInPage {
     }
 
     @PostMapping
-    @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+    @RequiresPermission(Permission.RECORD_PACKAGES)
     String receive(
             @AuthenticationPrincipal SignedIn who,
             @RequestParam(name = "file", required = false) @Nullable MultipartFile file,
@@ -83,17 +83,15 @@ class BringInPage {
 
     private String page(SignedIn who, FieldErrors errors, Model model) {
         List<SegmentView> all = segments.all();
-        model.addAttribute("mayBringIn", mayBringIn(who));
-        model.addAttribute(
-                "upload", mayBringIn(who) ? uploads.of(who.personId()).orElse(null) : null);
+        model.addAttribute("upload", uploadOf(who));
         model.addAttribute("segments", options(all));
         model.addAttribute("anything", all.stream().anyMatch(segment -> segment.packages() > 0));
         model.addAttribute("errors", errors);
         return "exchange/bring-in";
     }
 
-    private static boolean mayBringIn(SignedIn who) {
-        return who.role() == Role.LEAD || who.role() == Role.DESIGNER;
+    private @Nullable Upload uploadOf(SignedIn who) {
+        return who.may(Permission.RECORD_PACKAGES) ? uploads.of(who.personId()).orElse(null) : null;
     }
 
     private Map<String, String> options(List<SegmentView> all) {

@@ -8,14 +8,14 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RequestPart;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.multipart.MultipartFile;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.exchange.importing.Delivery;
@@ -54,7 +54,7 @@ class ImportCalls {
      * @param sheet of a workbook; the first without it
      */
     @PostMapping(path = "/api/v1/packages/imports", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
-    @PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+    @RequiresPermission(Permission.RECORD_PACKAGES)
     ResponseEntity<?> bringIn(
             @AuthenticationPrincipal SignedIn who,
             @RequestPart("file") MultipartFile file,
@@ -92,7 +92,7 @@ class ImportCalls {
 
     /** A segment is the lead's to make, by this way as by any other. */
     static void requireMayCreate(SignedIn who, boolean createSegments) {
-        if (createSegments && who.role() != Role.LEAD) {
+        if (createSegments && !who.may(Permission.MANAGE_SEGMENTS)) {
             throw new Forbidden("Segments are made by the lead of the studio; bring the file in without making any.");
         }
     }

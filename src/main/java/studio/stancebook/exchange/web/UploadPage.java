@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,7 +17,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.access.Role;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.exchange.importing.ColumnChoice;
@@ -38,7 +38,7 @@ import studio.stancebook.problem.NotFound;
 /** One upload, step by step: what its columns hold, what came of checking it, bringing it in. */
 @Controller
 @RequestMapping("/bring-in/{id}")
-@PreAuthorize("hasAnyRole('LEAD', 'DESIGNER')")
+@RequiresPermission(Permission.RECORD_PACKAGES)
 class UploadPage {
 
     private final Uploads uploads;
@@ -188,7 +188,6 @@ class UploadPage {
         model.addAttribute("errors", tied);
         model.addAttribute("options", options(upload));
         model.addAttribute("origins", origins());
-        model.addAttribute("mayCreate", who.role() == Role.LEAD);
         return "exchange/mapping";
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -16,6 +15,8 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureGroup;
@@ -97,7 +98,7 @@ class MeasureCalls {
 
     @Operation(summary = "Add a ratio of the studio: a sum of lengths over a sum of lengths")
     @PostMapping
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.DEFINE_RATIOS)
     ResponseEntity<MeasureAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
         var ratio = measures.add(
                 RatioReading.read(wish.key(), wish.name(), wish.numerator(), wish.denominator()), who.name());
@@ -107,7 +108,7 @@ class MeasureCalls {
 
     @Operation(summary = "Remove a ratio of the studio")
     @DeleteMapping("/{key}")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.DEFINE_RATIOS)
     @ResponseStatus(HttpStatus.NO_CONTENT)
     void remove(@PathVariable String key) {
         measures.remove(key);

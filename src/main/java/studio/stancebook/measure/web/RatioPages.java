@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -15,6 +14,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.measure.StudioRatio;
@@ -51,7 +52,7 @@ class RatioPages {
     }
 
     @PostMapping
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.DEFINE_RATIOS)
     String add(
             @AuthenticationPrincipal SignedIn who,
             @ModelAttribute RatioForm form,
@@ -68,14 +69,14 @@ class RatioPages {
     }
 
     @GetMapping("/{key}/remove")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.DEFINE_RATIOS)
     String askToRemove(@PathVariable String key, Model model) {
         model.addAttribute("ratio", ratio(key));
         return "measure/ratio-remove";
     }
 
     @PostMapping("/{key}/remove")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.DEFINE_RATIOS)
     String remove(@PathVariable String key, RedirectAttributes redirect) {
         StudioRatio ratio = ratio(key);
         measures.remove(key);

@@ -5,14 +5,15 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.operations.backup.Backups;
 
 /** The whole studio as one file, for leads. */
 @RestController
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.TAKE_BACKUPS)
 class BackupCalls {
 
     private final Backups backups;

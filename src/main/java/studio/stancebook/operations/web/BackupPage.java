@@ -2,17 +2,18 @@ package studio.stancebook.operations.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.operations.backup.Backups;
 
 /** The page from which a lead takes a backup home. */
 @Controller
 @RequestMapping("/studio/backup")
-@PreAuthorize("hasRole('LEAD')")
+@RequiresPermission(Permission.TAKE_BACKUPS)
 class BackupPage {
 
     private final Backups backups;

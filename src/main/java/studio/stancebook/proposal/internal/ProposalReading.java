@@ -16,6 +16,8 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.OwnerScope;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.Directory;
 import studio.stancebook.account.PersonName;
@@ -33,7 +35,6 @@ import studio.stancebook.proposal.JudgedProposal;
 import studio.stancebook.proposal.NotableProposals;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalPreview;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
@@ -48,7 +49,6 @@ import studio.stancebook.proposal.UnknownRevision;
 public class ProposalReading {
 
     private static final Set<String> SORTABLE = Set.of("name", "stage", "changedAt", "outside", "tooClose");
-    private static final long NOBODY = -1;
     private static final Sort LAST_CHANGED_FIRST = Sort.by(Sort.Order.desc("changedAt"));
 
     private final StoredProposals proposals;
@@ -77,9 +77,13 @@ public class ProposalReading {
     public Page<ProposalSummary> list(ProposalFilter filter, Pageable page, SignedIn who) {
         String wanted = filter.segment();
         Long segmentId = wanted == null ? null : segments.named(wanted).id();
-        Long owner = ProposalRights.seesAll(who) ? filter.ownerId() : onlyOwn(filter.ownerId(), who);
-        Page<StoredProposal> found =
-                proposals.find(filter.text().toLowerCase(Locale.ROOT), segmentId, filter.stage(), owner, sorted(page));
+        Page<StoredProposal> found = proposals.find(
+                filter.text().toLowerCase(Locale.ROOT),
+                segmentId,
+                filter.stage(),
+                filter.ownerId(),
+                seenBy(who),
+                sorted(page));
         return found.map(summaries(found.getContent())::of);
     }
 
@@ -90,8 +94,7 @@ public class ProposalReading {
         }
         Map<Long, Integer> numbers =
                 listed.stream().collect(Collectors.toMap(ProposalSummary::id, ProposalSummary::revision));
-        Long owner = seenOwner(who);
-        return revisions.newest(numbers.keySet(), owner).stream()
+        return revisions.newest(numbers.keySet(), seenBy(who)).stream()
                 .filter(newest -> numbers.getOrDefault(newest.getProposalId(), 0) == newest.getNumber())
                 .collect(Collectors.toMap(
                         StoredRevisions.Newest::getProposalId,
@@ -100,9 +103,9 @@ public class ProposalReading {
 
     /** What the person may see of what the board looks at, with names that are read once for both lists. */
     public NotableProposals notable(int mostOpen, int mostChanged, SignedIn who) {
-        Long owner = seenOwner(who);
-        List<StoredProposal> open = proposals.open(owner, Limit.of(mostOpen));
-        List<StoredProposal> changed = proposals.lastChanged(owner, Limit.of(mostChanged));
+        OwnerScope seen = seenBy(who);
+        List<StoredProposal> open = proposals.open(seen, Limit.of(mostOpen));
+        List<StoredProposal> changed = proposals.lastChanged(seen, Limit.of(mostChanged));
         Summaries summaries =
                 summaries(Stream.concat(open.stream(), changed.stream()).toList());
         return new NotableProposals(
@@ -124,14 +127,8 @@ public class ProposalReading {
         }
     }
 
-    /** Whose proposals the person may see; null for everybody's. */
-    private static @Nullable Long seenOwner(SignedIn who) {
-        return ProposalRights.seesAll(who) ? null : who.personId();
-    }
-
-    /** Somebody else's proposals are none for who sees only the own ones. */
-    private static Long onlyOwn(@Nullable Long asked, SignedIn who) {
-        return asked == null || asked == who.personId() ? who.personId() : NOBODY;
+    private static OwnerScope seenBy(SignedIn who) {
+        return who.scope(Permission.SEE_PROPOSALS);
     }
 
     private static Pageable sorted(Pageable page) {
@@ -175,8 +172,7 @@ public class ProposalReading {
 
     /** The proposals of a segment that are not shelved, as they were judged last. */
     public List<JudgedProposal> judgedIn(SegmentName segment, int most, SignedIn who) {
-        Long owner = seenOwner(who);
-        return revisions.judgedIn(segment.id(), owner, Limit.of(most)).stream()
+        return revisions.judgedIn(segment.id(), seenBy(who), Limit.of(most)).stream()
                 .map(found -> new JudgedProposal(
                         found.getId(), found.getName(), RevisionText.readAssessment(found.getAssessment())))
                 .toList();
@@ -212,8 +208,7 @@ public class ProposalReading {
 
     /** Those who own a proposal that the person may see, by name. */
     public List<PersonName> owners(SignedIn who) {
-        return directory.named(proposals.owners()).values().stream()
-                .filter(owner -> ProposalRights.sees(who, owner.id()))
+        return directory.named(proposals.owners(seenBy(who))).values().stream()
                 .sorted(Comparator.comparing(PersonName::name).thenComparing(PersonName::id))
                 .toList();
     }
@@ -221,13 +216,13 @@ public class ProposalReading {
     StoredProposal visible(long id, SignedIn who) {
         return proposals
                 .findById(id)
-                .filter(proposal -> ProposalRights.sees(who, proposal.ownerId()))
+                .filter(proposal -> who.may(Permission.SEE_PROPOSALS, proposal.ownerId()))
                 .orElseThrow(() -> new UnknownProposal(id));
     }
 
     StoredProposal changeable(long id, SignedIn who) {
         StoredProposal proposal = visible(id, who);
-        if (!ProposalRights.changes(who, proposal.ownerId())) {
+        if (!who.may(Permission.CHANGE_PROPOSALS, proposal.ownerId())) {
             throw new Forbidden("Only its owner and the lead change this proposal.");
         }
         return proposal;

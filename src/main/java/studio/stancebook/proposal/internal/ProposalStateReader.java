@@ -3,11 +3,11 @@ package studio.stancebook.proposal.internal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.NotFound;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.Stage;
 import studio.stancebook.proposal.UnknownProposal;
@@ -58,7 +58,7 @@ public class ProposalStateReader {
                 .param("revision", revision)
                 .query(Found.class)
                 .optional()
-                .filter(proposal -> ProposalRights.sees(who, proposal.ownerId()))
+                .filter(proposal -> who.may(Permission.SEE_PROPOSALS, proposal.ownerId()))
                 .orElseThrow(() -> nothing(id, revision, who));
         return new ProposalState(
                 id,

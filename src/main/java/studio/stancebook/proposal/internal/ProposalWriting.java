@@ -7,6 +7,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
@@ -26,7 +27,6 @@ import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Stale;
 import studio.stancebook.proposal.ProposalChange;
 import studio.stancebook.proposal.ProposalDraft;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalRules;
 import studio.stancebook.proposal.Stage;
 
@@ -61,7 +61,7 @@ public class ProposalWriting {
 
     /** Makes a proposal with its first revision. */
     public long make(ProposalDraft draft, SignedIn who) {
-        if (!ProposalRights.makes(who)) {
+        if (!who.may(Permission.MAKE_PROPOSALS)) {
             throw new Forbidden("A viewer reads proposals but makes none.");
         }
         require(ProposalRules.errors(draft.name(), draft.note()), draft.dimensions());
@@ -109,7 +109,7 @@ public class ProposalWriting {
     }
 
     private static void requireMay(Stage from, Stage to, SignedIn who) {
-        if (from != to && !(ProposalRights.decides(who, from) && ProposalRights.decides(who, to))) {
+        if (from != to && !(from.mayBeSetBy(who) && to.mayBeSetBy(who))) {
             throw new Forbidden("Only the lead says that a proposal is agreed, or that it is no longer.");
         }
     }

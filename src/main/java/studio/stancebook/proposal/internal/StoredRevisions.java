@@ -3,12 +3,12 @@ package studio.stancebook.proposal.internal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
+import studio.stancebook.access.OwnerScope;
 import studio.stancebook.proposal.RevisionSummary;
 
 /** The revisions of all proposals. */
@@ -24,12 +24,12 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
 
     List<StoredRevision> findByProposalIdAndNumberBetweenOrderByNumber(long proposalId, int first, int last);
 
-    /** The newest revisions of the proposals of a segment, but for those shelved; the last changed first. */
+    /** The newest revisions of the proposals of a segment in a scope, but for those shelved; the last changed first. */
     @Query("select p.id as id, p.name as name, r.assessment as assessment from StoredProposal p, StoredRevision r"
             + " where r.proposalId = p.id and r.number = p.newestRevision and r.segmentId = :segmentId"
             + " and p.stage <> studio.stancebook.proposal.Stage.SHELVED"
-            + " and (:ownerId is null or p.ownerId = :ownerId) order by p.changedAt desc, p.id desc")
-    List<Judged> judgedIn(long segmentId, @Nullable Long ownerId, Limit most);
+            + " and " + OwnerScope.CONDITION + " order by p.changedAt desc, p.id desc")
+    List<Judged> judgedIn(long segmentId, OwnerScope scope, Limit most);
 
     /** A proposal with the assessment of its newest revision as it is kept. */
     interface Judged {
@@ -41,11 +41,11 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
         String getAssessment();
     }
 
-    /** The dimensions of the newest revision of each of these proposals, of one owner or of all. */
+    /** The dimensions of the newest revision of each of these proposals that is in a scope. */
     @Query("select r.proposalId as proposalId, r.number as number, r.dimensions as dimensions, r.recorded as recorded"
             + " from StoredProposal p, StoredRevision r where r.proposalId = p.id and r.number = p.newestRevision"
-            + " and p.id in :ids and (:ownerId is null or p.ownerId = :ownerId)")
-    List<Newest> newest(Collection<Long> ids, @Nullable Long ownerId);
+            + " and p.id in :ids and " + OwnerScope.CONDITION)
+    List<Newest> newest(Collection<Long> ids, OwnerScope scope);
 
     /** The newest revision of a proposal, with its dimensions as they are kept. */
     interface Newest {

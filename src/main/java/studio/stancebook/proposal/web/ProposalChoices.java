@@ -7,7 +7,6 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.Stage;
 
@@ -35,7 +34,7 @@ class ProposalChoices {
     Map<String, String> stages(SignedIn who, Stage now) {
         Map<String, String> stages = new LinkedHashMap<>();
         for (Stage stage : Stage.values()) {
-            boolean open = ProposalRights.decides(who, now) && ProposalRights.decides(who, stage);
+            boolean open = now.mayBeSetBy(who) && stage.mayBeSetBy(who);
             if (open || stage == now) {
                 stages.put(stage.key(), word(stage));
             }

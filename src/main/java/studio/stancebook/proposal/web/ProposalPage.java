@@ -7,8 +7,8 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.Proposals;
 
@@ -33,7 +33,7 @@ class ProposalPage {
             Model model) {
         ProposalState state = proposals.state(id, revision, who);
         model.addAllAttributes(pages.of(state));
-        model.addAttribute("changes", ProposalRights.changes(who, state.ownerId()));
+        model.addAttribute("changes", who.may(Permission.CHANGE_PROPOSALS, state.ownerId()));
         return "proposal/proposal";
     }
 }

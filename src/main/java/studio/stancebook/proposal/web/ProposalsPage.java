@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
@@ -22,7 +23,6 @@ import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.proposal.ProposalFilter;
-import studio.stancebook.proposal.ProposalRights;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
@@ -84,7 +84,6 @@ class ProposalsPage {
         model.addAttribute("segments", choices.anySegment());
         model.addAttribute("stages", choices.allStages());
         model.addAttribute("owners", choices.anyOwner(who));
-        model.addAttribute("makes", ProposalRights.makes(who));
         return "proposal/proposals";
     }
 
@@ -93,7 +92,7 @@ class ProposalsPage {
             @RequestParam(required = false) @Nullable String segment,
             @AuthenticationPrincipal SignedIn who,
             Model model) {
-        if (!ProposalRights.makes(who)) {
+        if (!who.may(Permission.MAKE_PROPOSALS)) {
             throw new Forbidden("A viewer reads proposals but makes none.");
         }
         return newForm(ProposalForm.empty(segment), DimensionForm.blank(), FieldErrors.none(), model);

@@ -19,6 +19,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
 import org.springframework.web.util.WebUtils;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 
 /**
@@ -55,6 +56,12 @@ class Shell {
     public @Nullable SignedIn person() {
         Authentication authentication = SecurityContextHolder.getContext().getAuthentication();
         return authentication != null && authentication.getPrincipal() instanceof SignedIn who ? who : null;
+    }
+
+    /** Whether the signed-in person has a permission, whoever owns the thing. */
+    public boolean may(Permission permission) {
+        SignedIn who = person();
+        return who != null && who.may(permission);
     }
 
     /** The date of today, as on the title block of a sheet. */

@@ -31,7 +31,7 @@ class FreshProofTest {
 
     @Test
     void isNotGivenByBeingSignedInAlone() {
-        assertThat(isFresh(new TestingAuthenticationToken("somebody", null, "ROLE_LEAD")))
+        assertThat(isFresh(new TestingAuthenticationToken("somebody", null, "SCOPE")))
                 .isFalse();
     }
 

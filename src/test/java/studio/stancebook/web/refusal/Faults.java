@@ -11,7 +11,6 @@ import org.springframework.boot.test.context.TestComponent;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.MediaType;
-import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -22,6 +21,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.server.ResponseStatusException;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
@@ -106,7 +107,7 @@ class Faults {
     }
 
     @GetMapping("/api/v1/faults/lead")
-    @PreAuthorize("hasRole('LEAD')")
+    @RequiresPermission(Permission.MANAGE_SEGMENTS)
     @ResponseBody
     String lead() {
         return "ok";
