@@ -22,8 +22,8 @@ import studio.stancebook.catalogue.internal.SetAsideRows;
 import studio.stancebook.problem.Malformed;
 
 /**
- * Finds packages by the values of measures, and sorts by them, from the classes in memory: the database would read and
- * unpack every row of its table (decision 0078).
+ * Finds packages by a part of their name and the values of measures, and sorts by measures and model year, from the classes in
+ * memory: the database would read and unpack every row of its table (decision 0078).
  */
 @Component
 class MeasuredPackages {
@@ -34,6 +34,7 @@ class MeasuredPackages {
     }
 
     private static final int AT_ONCE = 200;
+    private static final String MODEL_YEAR = "modelYear";
 
     private final ClassSnapshots snapshots;
     private final SetAsideRows setAside;
@@ -47,9 +48,16 @@ class MeasuredPackages {
         this.search = search;
     }
 
-    /** Whether a filter or an order names a measure. */
+    /** Whether memory has what a filter or an order asks for. */
     boolean concerns(CatalogueFilter filter, Sort sort) {
-        return filter.measure() != null || sort.stream().anyMatch(this::isMeasure);
+        return filter.measure() != null
+                || !filter.words().isEmpty()
+                || sort.stream().limit(1).anyMatch(this::isInMemory)
+                || sort.stream().anyMatch(this::isMeasure);
+    }
+
+    private boolean isInMemory(Sort.Order order) {
+        return order.getProperty().equals(MODEL_YEAR) || isMeasure(order);
     }
 
     private boolean isMeasure(Sort.Order order) {
@@ -58,15 +66,15 @@ class MeasuredPackages {
 
     /** A page of packages in the order of its sort. */
     Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
-        List<Sort.Order> measures =
-                page.getSort().stream().takeWhile(this::isMeasure).toList();
-        Sort rest = Sort.by(page.getSort().stream().skip(measures.size()).toList());
+        List<Sort.Order> inMemory =
+                page.getSort().stream().takeWhile(this::isInMemory).toList();
+        Sort rest = Sort.by(page.getSort().stream().skip(inMemory.size()).toList());
         rest.stream().filter(this::isMeasure).findFirst().ifPresent(order -> {
             throw Malformed.ofField(
                     "sort", "A measure comes before all other orders: sort by " + order.getProperty() + " first.");
         });
-        MeasuredRows found = find(filter, measures);
-        List<Long> ids = measures.isEmpty()
+        MeasuredRows found = find(filter, inMemory);
+        List<Long> ids = inMemory.isEmpty()
                 ? among(found, search.ids(filter, rest), page)
                 : found.page(page.getOffset(), page.getPageSize(), order(filter, rest));
         return new PageImpl<>(search.summaries(ids, filter), page, found.size());
@@ -124,6 +132,11 @@ class MeasuredPackages {
         aside.forEach(taker);
     }
 
+    /** What a row is sorted by. */
+    private interface RowValue {
+        double of(RowBlock block, int row);
+    }
+
     /** Takes the rows of a class that a filter takes. */
     private static final class Taker implements ClassRows.RowReader {
 
@@ -131,7 +144,7 @@ class MeasuredPackages {
         private final String words;
         private final MeasuredRows found;
         private final int ranged;
-        private final int[] places;
+        private final List<RowValue> keys;
         private final boolean[] ascending;
 
         Taker(ClassSnapshot one, CatalogueFilter filter, List<Sort.Order> orders, MeasuredRows found) {
@@ -140,13 +153,20 @@ class MeasuredPackages {
             this.found = found;
             MeasureRange range = filter.measure();
             this.ranged = range == null ? -1 : place(one, range.measure());
-            this.places = orders.stream()
-                    .mapToInt(order -> place(one, order.getProperty()))
-                    .toArray();
-            this.ascending = new boolean[places.length];
-            for (int i = 0; i < places.length; i++) {
+            this.keys =
+                    orders.stream().map(order -> key(one, order.getProperty())).toList();
+            this.ascending = new boolean[orders.size()];
+            for (int i = 0; i < ascending.length; i++) {
                 ascending[i] = orders.get(i).isAscending();
             }
+        }
+
+        private static RowValue key(ClassSnapshot one, String property) {
+            if (property.equals(MODEL_YEAR)) {
+                return (block, row) -> block.modelYear(row) > 0 ? block.modelYear(row) : Double.NaN;
+            }
+            int place = place(one, property);
+            return (block, row) -> value(block, row, place);
         }
 
         /** A measure that went while the class was read has no value. */
@@ -159,8 +179,8 @@ class MeasuredPackages {
         public void read(RowBlock block, int row) {
             if (takes(block, row)) {
                 found.add(block.id(row));
-                for (int i = 0; i < places.length; i++) {
-                    found.key(i, value(block, row, places[i]), ascending[i]);
+                for (int i = 0; i < ascending.length; i++) {
+                    found.key(i, keys.get(i).of(block, row), ascending[i]);
                 }
             }
         }

@@ -44,7 +44,8 @@ final class BodyLimits extends ValveBase {
             return;
         }
         InputBuffer source = request.getCoyoteRequest().getInputBuffer();
-        MeasuredBody body = new MeasuredBody(source, limits, strangers, request.getRemoteAddr());
+        MeasuredBody body =
+                new MeasuredBody(source, limits, strangers, request.getRemoteAddr(), () -> hasArrived(request));
         body.keepIn(request);
         request.getCoyoteRequest().setInputBuffer(body);
         try {

@@ -3,6 +3,7 @@ package studio.stancebook.edge;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntSupplier;
 import org.apache.coyote.InputBuffer;
 import org.apache.tomcat.util.net.ApplicationBufferHandler;
 
@@ -21,17 +22,20 @@ final class MeasuredBody implements InputBuffer {
     private final LimitSettings limits;
     private final Places strangers;
     private final String address;
+    private final IntSupplier arrived;
     private boolean admitted;
     private boolean hasPlace;
     private boolean brokenOff;
     private long bytes;
     private long nanos;
 
-    MeasuredBody(InputBuffer source, LimitSettings limits, Places strangers, String address) {
+    /** @param arrived how many bytes can be read without waiting for any */
+    MeasuredBody(InputBuffer source, LimitSettings limits, Places strangers, String address, IntSupplier arrived) {
         this.source = source;
         this.limits = limits;
         this.strangers = strangers;
         this.address = address;
+        this.arrived = arrived;
     }
 
     static void admit(HttpServletRequest request) {
@@ -56,7 +60,9 @@ final class MeasuredBody implements InputBuffer {
 
     @Override
     public int doRead(ApplicationBufferHandler handler) throws IOException {
-        check();
+        if (!admitted && arrived.getAsInt() == 0) {
+            takePlace();
+        }
         long start = System.nanoTime();
         int read = source.doRead(handler);
         nanos += System.nanoTime() - start;
@@ -66,11 +72,8 @@ final class MeasuredBody implements InputBuffer {
     }
 
     private void check() {
-        if (!admitted) {
-            takePlace();
-            if (bytes > STRANGERS_BYTES) {
-                throw refusal(413, "Before signing in, at most " + STRANGERS_BYTES + " bytes are accepted.");
-            }
+        if (!admitted && bytes > STRANGERS_BYTES) {
+            throw refusal(413, "Before signing in, at most " + STRANGERS_BYTES + " bytes are accepted.");
         }
         if (nanos > TimeUnit.MILLISECONDS.toNanos(millisAllowed())) {
             throw refusal(408, "What you sent came too slowly to wait for the rest of it.");
@@ -82,6 +85,7 @@ final class MeasuredBody implements InputBuffer {
         return admitted ? always + bytes * 1000 / limits.bodyRate().toBytes() : always;
     }
 
+    /** A stranger who is waited for takes a place; whoever sent all of a form at once needs none. */
     private void takePlace() {
         if (!hasPlace) {
             if (strangers.take(address) != Places.Answer.TAKEN) {

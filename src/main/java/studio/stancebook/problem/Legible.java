@@ -41,8 +41,20 @@ public final class Legible {
         return !Character.isISOControl(c) && !breaksLine(c) && !turnsDirection(c) && !isHalf(c) && !isNone(c);
     }
 
-    /** Format characters (Cf) that show nothing: all but marks of direction and the marks of Arabic and Syriac numbers. */
     private static boolean isInvisible(int c) {
+        return isUnseenFormat(c) || isFiller(c);
+    }
+
+    /** Of no width or as wide as a blank, though they are letters, marks and a symbol (The Unicode Standard, 5.21 and 21.1). */
+    private static boolean isFiller(int c) {
+        return switch (c) {
+            case 0x034F, 0x115F, 0x1160, 0x17B4, 0x17B5, 0x2800, 0x3164, 0xFFA0 -> true;
+            default -> false;
+        };
+    }
+
+    /** Format characters (Cf) that show nothing: all but marks of direction and the marks of Arabic and Syriac numbers. */
+    private static boolean isUnseenFormat(int c) {
         boolean direction = c == 0x200E || c == 0x200F || c == 0x061C;
         boolean shown = c >= 0x0600 && c <= 0x0605
                 || c == 0x06DD

@@ -59,6 +59,23 @@ class SlowClientsTest {
         }
     }
 
+    /** More than there are places for forms of strangers: 16 for an address, 120 for all (decision 0075). */
+    @Test
+    void keepNobodyFromSigningInWhoSendsAFormAtOnce() throws IOException {
+        try (SlowClients slow = new SlowClients(port, "POST /sign-in" + HOST + FORM, 200, 10)) {
+            slow.dribble(BETWEEN_BYTES_MILLIS);
+            String answer = RawHttp.exchange(
+                    "127.0.0.1",
+                    port,
+                    "POST /sign-in" + HOST + "Connection: close\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                            + "Content-Length: 6\r\n\r\nemail=");
+
+            assertThat(slow.stillOpen()).isPositive();
+            // It lacks the token of the form.
+            assertThat(answer).startsWith("HTTP/1.1 403");
+        }
+    }
+
     @Test
     void areHungUpOnWhenSignedInToo() throws IOException {
         try (RawHttp upload = RawHttp.connect("127.0.0.1", port)) {

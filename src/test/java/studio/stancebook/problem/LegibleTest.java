@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Format characters (general category Cf, The Unicode Standard, 4.5 and 23) in what is written on one line. */
+/** Characters without a look (format characters, The Unicode Standard, 4.5 and 23; fillers, 21.1) in what is written on one line. */
 class LegibleTest {
 
     @ParameterizedTest
@@ -21,7 +21,11 @@ class LegibleTest {
                 "\u200D\u06A9",
                 "12\u200D34",
                 "\u06A9\u200C\u200C\u06A9",
-                "A\uDB40\uDC41"
+                "A\uDB40\uDC41",
+                "\u3164",
+                "Inv\u115Fented",
+                "\u2800",
+                "Inv\u034Fented"
             })
     void isNotOnALineWhenItCannotBeSeen(String text) {
         assertThat(Legible.isLine(text)).isFalse();

@@ -3,7 +3,6 @@ package studio.stancebook.catalogue.internal;
 import jakarta.persistence.criteria.CriteriaBuilder;
 import jakarta.persistence.criteria.CriteriaQuery;
 import jakarta.persistence.criteria.Expression;
-import jakarta.persistence.criteria.JoinType;
 import jakarta.persistence.criteria.Nulls;
 import jakarta.persistence.criteria.Order;
 import jakarta.persistence.criteria.Predicate;
@@ -27,13 +26,6 @@ final class PackageCriteria {
     PackageCriteria(CriteriaBuilder builder, CatalogueFilter filter) {
         this.builder = (HibernateCriteriaBuilder) builder;
         this.filter = filter;
-    }
-
-    CriteriaQuery<StoredPackage> page(Sort sort) {
-        CriteriaQuery<StoredPackage> query = builder.createQuery(StoredPackage.class);
-        Root<StoredPackage> root = query.from(StoredPackage.class);
-        root.fetch("segment", JoinType.INNER);
-        return query.select(root).where(conditions(root)).orderBy(orders(root, sort));
     }
 
     CriteriaQuery<Long> count() {
