@@ -218,14 +218,14 @@ abstract class ProposalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"heron", "HERON 100% ", "100%", "Grey Dunlin 100% of"})
+    @ValueSource(strings = {"dunlin", "DUNLIN 100% ", "100%", "Grey Dunlin 100% of"})
     void areFoundByPartsOfTheirNames(String part) {
-        ProposalView heron = proposals.make(draft("Grey heron 100% of " + segment), lead);
+        ProposalView dunlin = proposals.make(draft("Grey dunlin 100% of " + segment), lead);
         proposals.make(draft("Grey egret 1000 of " + segment), lead);
 
         assertThat(proposals.list(new ProposalFilter(part, segment, null, null), PageRequest.of(0, 10), lead))
                 .extracting(ProposalSummary::id)
-                .containsExactly(heron.id());
+                .containsExactly(dunlin.id());
     }
 
     private ProposalDraft draft(String name) {
