@@ -37,7 +37,7 @@ class LearnersTest {
     @BeforeEach
     void makeWorkOfSomebodyElse() {
         segment = Invented.key("learners");
-        name = Invented.name("Unseen heron");
+        name = Invented.name("Unseen dunlin");
         segments.create(segment, "Class for learners", "");
         ofOther = make(studio.token(Role.DESIGNER), name);
     }
@@ -102,7 +102,7 @@ class LearnersTest {
         StudioBrowser browser = studio.browser();
         browser.signIn(fresh, StudioClients.PASSWORD);
 
-        assertThat(browser.get("/").body()).doesNotContain(name).doesNotContain("Unseen heron");
+        assertThat(browser.get("/").body()).doesNotContain(name).doesNotContain("Unseen dunlin");
         assertThat(browser.get("/segments/" + segment).body()).doesNotContain(name);
     }
 

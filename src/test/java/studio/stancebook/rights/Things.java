@@ -151,7 +151,7 @@ final class Things {
     private long makeProposal() {
         SignedIn maker = new SignedIn(owner.personId(), owner.name(), owner.email(), Role.DESIGNER);
         ProposalDraft draft = new ProposalDraft(
-                Invented.name("Unseen heron"),
+                Invented.name("Unseen dunlin"),
                 get("segment"),
                 Invented.dimensions(2700).build(),
                 "");

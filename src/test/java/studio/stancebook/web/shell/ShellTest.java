@@ -23,14 +23,14 @@ class ShellTest {
 
     @Test
     void changesOneParameterAndKeepsTheOthersAsTheyWereSent() {
-        request.setQueryString("q=heron%20%26%20tern&page=2");
-        assertEquals("/catalogue?q=heron%20%26%20tern&page=3", shell.with("page", 3));
+        request.setQueryString("q=dunlin%20%26%20tern&page=2");
+        assertEquals("/catalogue?q=dunlin%20%26%20tern&page=3", shell.with("page", 3));
     }
 
     @Test
     void sortsAscendingFirstAndStartsOverAtTheFirstPage() {
-        request.setQueryString("q=heron&page=2&sort=name,asc");
-        assertEquals("/catalogue?q=heron&sort=year,asc", shell.sortedBy(Sort.by("name"), "year"));
+        request.setQueryString("q=dunlin&page=2&sort=name,asc");
+        assertEquals("/catalogue?q=dunlin&sort=year,asc", shell.sortedBy(Sort.by("name"), "year"));
     }
 
     @Test
