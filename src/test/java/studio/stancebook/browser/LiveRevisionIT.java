@@ -100,10 +100,10 @@ class LiveRevisionIT {
         assertThat(state).containsText("is not outside its band");
         assertThat(state).containsText("As saved.");
 
-        type(page, "#dimensions-wheelbase", "5200");
+        type(page, "#dimensions-wheelbase", "3500");
         assertThat(state).containsText("One of 1 measures is outside its band");
         assertThat(state).containsText("As typed, not saved.");
-        assertThat(drawing(page)).isNotEqualTo(before).contains("5200");
+        assertThat(drawing(page)).isNotEqualTo(before).contains("3500");
         assertThat(proposals.get(proposal.id(), studio.person(Role.DESIGNER)).version())
                 .isEqualTo(proposal.version());
 
@@ -112,7 +112,7 @@ class LiveRevisionIT {
         assertThat(page.locator("[data-live-said]")).containsText("Undone: Wheelbase is back to " + kept);
         assertThat(state).containsText("is not outside its band");
         page.keyboard().press("Control+Shift+Z");
-        assertThat(wheelbase).hasValue("5200");
+        assertThat(wheelbase).hasValue("3500");
         assertThat(state).containsText("One of 1 measures is outside its band");
         page.keyboard().press("Control+Z");
         assertThat(wheelbase).hasValue(kept);
@@ -146,7 +146,7 @@ class LiveRevisionIT {
     @CsvSource({"LIGHT, 360", "DARK, 768", "DARK, 1280", "LIGHT, 2560"})
     void meetsTheRulesWhileItIsTyped(ColorScheme scheme, int width) {
         Page page = revising(saloon(), scheme, width);
-        type(page, "#dimensions-wheelbase", "5200");
+        type(page, "#dimensions-wheelbase", "3500");
         assertThat(page.locator(".live__state")).containsText("One of 1 measures is outside its band");
         visit.meetsTheRules("revising at " + width);
     }

@@ -2,8 +2,6 @@ package studio.stancebook.edge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jakarta.servlet.ServletContext;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -33,8 +32,8 @@ class StrangersBodiesTest {
     @Autowired
     StudioClients studio;
 
-    @Autowired
-    ServletContext context;
+    @Value("${stancebook.data}")
+    String data;
 
     @ParameterizedTest
     @CsvSource({
@@ -95,8 +94,7 @@ class StrangersBodiesTest {
     }
 
     private List<Path> spooled() throws IOException {
-        File folder = (File) context.getAttribute(ServletContext.TEMPDIR);
-        try (Stream<Path> files = Files.walk(folder.toPath())) {
+        try (Stream<Path> files = Files.walk(Path.of(data, "uploads"))) {
             return files.filter(file -> file.getFileName().toString().startsWith("upload_"))
                     .toList();
         }

@@ -21,6 +21,11 @@ public class ReceivedFiles {
         folder.sweep();
     }
 
+    /** Where they are, which nobody else on the machine may read. */
+    Path folder() {
+        return folder.path();
+    }
+
     /** Keeps a file that was sent; whoever asked deletes it. */
     public Path keep(MultipartFile sent) {
         if (sent.isEmpty()) {

@@ -46,10 +46,15 @@ public final class OwnFolder {
 
     /** A new file, which its maker deletes; only the owner may read it, as Java makes temporary files. */
     public Path newFile(String prefix, String suffix) throws IOException {
+        make();
+        return Files.createTempFile(folder, prefix, suffix);
+    }
+
+    /** Makes the folder if it is not there. */
+    public void make() throws IOException {
         Files.createDirectories(folder);
         if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
             Files.setPosixFilePermissions(folder, OWNER);
         }
-        return Files.createTempFile(folder, prefix, suffix);
     }
 }
