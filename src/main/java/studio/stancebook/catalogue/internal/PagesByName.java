@@ -46,7 +46,8 @@ class PagesByName {
 
     private List<StoredPackage> found(Size asked, Pageable page, long all) {
         int from = Math.toIntExact(page.getOffset());
-        return isQuickByNames(asked.packages(), from + page.getPageSize(), all)
+        boolean ofAll = asked.id() == StoredPackages.EVERY_SEGMENT;
+        return ofAll || isQuickByNames(asked.packages(), from + page.getPageSize(), all)
                 ? packages.byName(asked.id(), from, page.getPageSize())
                 : packages.ofSegmentByName(asked.id(), from, page.getPageSize());
     }

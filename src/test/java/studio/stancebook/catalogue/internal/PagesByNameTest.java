@@ -67,6 +67,18 @@ abstract class PagesByNameTest {
                 .containsExactly("Alpha", "Beta", "Delta", "Epsilon", "Eta", "Gamma", "Theta", "Zeta");
     }
 
+    @Test
+    void showsAllPackagesOnAPageThatHasRoomForMore() {
+        long all = catalogue
+                .search(CatalogueFilter.all(), PageRequest.of(0, 1, BY_NAME))
+                .getTotalElements();
+
+        Page<PackageSummary> page = catalogue.search(CatalogueFilter.all(), PageRequest.of(0, (int) all + 50, BY_NAME));
+
+        assertThat(page.getContent()).hasSize((int) all);
+        assertThat(page.getTotalElements()).isEqualTo(all);
+    }
+
     private List<String> leafed(CatalogueFilter filter, int size) {
         List<String> names = new ArrayList<>();
         Page<PackageSummary> page = catalogue.search(filter, PageRequest.of(0, size, BY_NAME));
