@@ -41,13 +41,6 @@ public class Directory {
                 .collect(Collectors.toMap(PersonName::id, Function.identity()));
     }
 
-    /** Everybody, those who can no longer sign in included, by name. */
-    public List<PersonName> everybody() {
-        return jdbc.sql(SELECT + "TRUE ORDER BY display_name, id")
-                .query(Directory::read)
-                .list();
-    }
-
     /** Everybody of a role who can sign in, by name. */
     public List<PersonName> active(Role role) {
         return jdbc.sql(SELECT + "role = :role AND active ORDER BY display_name, id")
