@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.web.multipart.MultipartFile;
@@ -14,11 +16,18 @@ import studio.stancebook.problem.Malformed;
 @Component
 public class ReceivedFiles {
 
+    private static final Logger LOG = LoggerFactory.getLogger(ReceivedFiles.class);
+
     private final OwnFolder folder;
 
     ReceivedFiles(@Value("${stancebook.data}") String data) {
         folder = new OwnFolder(Path.of(data, "uploads"));
         folder.sweep();
+        try {
+            folder.make();
+        } catch (IOException failure) {
+            LOG.warn("{} cannot be made, so no file can be sent: {}", folder.path(), failure.toString());
+        }
     }
 
     /** Where they are, which nobody else on the machine may read. */
