@@ -8,7 +8,8 @@ import studio.stancebook.operations.backup.RestoreCheck;
 import studio.stancebook.operations.start.DatabaseCheck;
 import studio.stancebook.operations.start.FolderCheck;
 import studio.stancebook.operations.start.LogFormat;
-import studio.stancebook.operations.start.SettingCheck;
+import studio.stancebook.operations.start.ProfileCheck;
+import studio.stancebook.operations.start.ServerSettings;
 import studio.stancebook.operations.start.SettingNames;
 import studio.stancebook.operations.start.StartCheck;
 
@@ -18,7 +19,8 @@ public final class StartUp implements ApplicationContextInitializer<Configurable
     private static final List<StartCheck> CHECKS = List.of(
             new SettingNames(),
             new LogFormat(),
-            new SettingCheck(),
+            new ProfileCheck(),
+            ServerSettings::of,
             new RestoreCheck(),
             new FolderCheck(),
             new DatabaseCheck());

@@ -11,11 +11,11 @@ public final class DatabaseCheck implements StartCheck {
 
     @Override
     public void check(ConfigurableEnvironment environment) {
-        String url = environment.getProperty("spring.datasource.url", "");
-        String user = environment.getProperty("spring.datasource.username", "");
-        String password = environment.getProperty("spring.datasource.password", "");
+        DatabaseSettings database = DatabaseSettings.of(environment);
+        String url = database.url();
         try {
-            DriverManager.getConnection(url, user, password).close();
+            DriverManager.getConnection(url, database.username(), database.password())
+                    .close();
             DatabaseUrl.file(url).ifPresent(PrivateFile::make);
         } catch (SQLException e) {
             throw told(url, e);

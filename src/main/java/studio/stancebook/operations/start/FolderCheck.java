@@ -14,7 +14,7 @@ public final class FolderCheck implements StartCheck {
 
     @Override
     public void check(ConfigurableEnvironment environment) {
-        DatabaseUrl.file(environment.getProperty("spring.datasource.url", "")).ifPresent(FolderCheck::check);
+        DatabaseUrl.file(DatabaseSettings.of(environment).url()).ifPresent(FolderCheck::check);
     }
 
     private static void check(Path database) {

@@ -1,5 +1,7 @@
 package studio.stancebook.operations.start;
 
+import java.net.InetAddress;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Objects;
 import org.springframework.boot.context.properties.bind.BindException;
@@ -9,6 +11,7 @@ import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.core.convert.ConversionException;
 import org.springframework.core.env.Environment;
+import org.springframework.util.unit.DataSize;
 
 /** Tells a setting that its owner cannot accept. */
 @Order(Ordered.HIGHEST_PRECEDENCE)
@@ -43,10 +46,14 @@ class SettingAnalyzer extends AbstractFailureAnalyzer<BindException> {
 
     private String notConverted(BindException cause) {
         String name = cause.getName().toString();
-        String variable = name.replace('-', '_').replace('.', '_').toUpperCase(Locale.ROOT);
-        return name + " (as an environment variable: " + variable + ") takes "
+        return name + " (as an environment variable: " + variable(name) + ") takes "
                 + wanted(cause.getTarget().getType().resolve(Object.class)) + ", not \""
                 + environment.getProperty(name, "") + "\".";
+    }
+
+    private static String variable(String name) {
+        String ours = name.replaceFirst("^server\\.(port|address)$", "stancebook.$1");
+        return ours.replace('-', '_').replace('.', '_').toUpperCase(Locale.ROOT);
     }
 
     private static String wanted(Class<?> type) {
@@ -56,16 +63,15 @@ class SettingAnalyzer extends AbstractFailureAnalyzer<BindException> {
         if (type.isPrimitive() || Number.class.isAssignableFrom(type)) {
             return "a number";
         }
-        if (type == java.time.Duration.class) {
+        if (type == InetAddress.class) {
+            return "an address of this machine such as 127.0.0.1";
+        }
+        if (type == Duration.class) {
             return "a time such as 30s or 5m";
         }
-        if (type.getSimpleName().equals("DataSize")) {
+        if (type == DataSize.class) {
             return "a size such as 64MB";
         }
         return "another kind of value";
-    }
-
-    private static String variable(String name) {
-        return name.replace("-", "").replace('.', '_').toUpperCase(Locale.ROOT);
     }
 }
