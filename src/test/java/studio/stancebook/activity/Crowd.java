@@ -27,7 +27,7 @@ final class Crowd implements AutoCloseable {
     static final int THINGS = 3;
     static final List<String> BANDED = List.of("wheelbase-in-wheels", "height-in-wheels", "wheels-spanned");
 
-    private static final int STEPS = 6;
+    private static final int STEPS = Integer.getInteger("stancebook.steps", 3);
 
     private final ExecutorService people = Executors.newFixedThreadPool(WRITERS);
     private final Writer writer;

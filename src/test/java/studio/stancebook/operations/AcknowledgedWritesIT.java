@@ -14,10 +14,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever the server said it has recorded is there after it was killed, and nothing that nobody sent. */
+/**
+ * Whatever the server said it has recorded is there after it was killed, and nothing that nobody sent. {@code
+ * -Dstancebook.kills=10} kills it more often.
+ */
 class AcknowledgedWritesIT {
 
-    private static final int ROUNDS = 10;
+    private static final int ROUNDS = Integer.getInteger("stancebook.kills", 2);
     private static final int WRITES = 40;
     private static final int WRITERS = 4;
     private static final String SEGMENT = "killed";

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.data.domain.Pageable;
 import studio.stancebook.StudioTest;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
@@ -195,13 +196,10 @@ class EveryRouteTest {
     }
 
     private List<ActivityLine> linesAfter(long before) {
-        List<ActivityLine> lines = new ArrayList<>();
-        stored.forEach(ActivityFilter.all(), stored.head().lineCount(), line -> {
-            if (line.line() > before) {
-                lines.add(line);
-            }
-        });
-        return lines;
+        int number = Math.toIntExact(stored.head().lineCount() - before);
+        return number == 0
+                ? List.of()
+                : stored.page(ActivityFilter.all(), Pageable.ofSize(number)).getContent();
     }
 
     private static void checkLines(
