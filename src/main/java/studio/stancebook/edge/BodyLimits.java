@@ -47,6 +47,7 @@ final class BodyLimits extends ValveBase {
         MeasuredBody body =
                 new MeasuredBody(source, limits, strangers, request.getRemoteAddr(), () -> hasArrived(request));
         body.keepIn(request);
+        Sender.keepIn(request);
         request.getCoyoteRequest().setInputBuffer(body);
         try {
             getNext().invoke(request, response);

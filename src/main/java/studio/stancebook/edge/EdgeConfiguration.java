@@ -78,7 +78,8 @@ class EdgeConfiguration {
     /** Within the valve that tells refusals in our words. */
     private static void addGates(Context context, LimitSettings limits, PublicUrl publicUrl) {
         Pipeline pipeline = context.getParent().getPipeline();
-        pipeline.addValve(new RequestLimits(new Places(UNDER_WAY, limits.requestsPerAddress())));
+        pipeline.addValve(new RequestLimits(
+                new RequestRates(limits.requestsPerSecond()), new Places(UNDER_WAY, limits.requestsPerAddress())));
         pipeline.addValve(new KnownHost(publicUrl));
         pipeline.addValve(new ReadableQuery());
     }

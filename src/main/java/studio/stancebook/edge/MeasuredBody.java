@@ -3,6 +3,7 @@ package studio.stancebook.edge;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.IntSupplier;
 import org.apache.coyote.InputBuffer;
 import org.apache.tomcat.util.net.ApplicationBufferHandler;
@@ -15,6 +16,11 @@ final class MeasuredBody implements InputBuffer {
 
     /** The longest body of a stranger: forms with an address and a password, and then some. Our choice. */
     static final int STRANGERS_BYTES = 16 * 1024;
+
+    /** How long a stranger's body is waited for without a place: a form is often sent in two packets. */
+    private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+    private static final long LOOK_AGAIN_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
     private static final String ATTRIBUTE = MeasuredBody.class.getName();
 
@@ -60,10 +66,10 @@ final class MeasuredBody implements InputBuffer {
 
     @Override
     public int doRead(ApplicationBufferHandler handler) throws IOException {
-        if (!admitted && arrived.getAsInt() == 0) {
+        long start = System.nanoTime();
+        if (!admitted) {
             takePlace();
         }
-        long start = System.nanoTime();
         int read = source.doRead(handler);
         nanos += System.nanoTime() - start;
         bytes += Math.max(0, read);
@@ -85,13 +91,17 @@ final class MeasuredBody implements InputBuffer {
         return admitted ? always + bytes * 1000 / limits.bodyRate().toBytes() : always;
     }
 
-    /** A stranger who is waited for takes a place; whoever sent all of a form at once needs none. */
+    /** A stranger who is waited for takes a place; whoever sent all of a form at once, or nearly so, needs none. */
     private void takePlace() {
-        if (!hasPlace) {
-            if (strangers.take(address) != Places.Answer.TAKEN) {
+        long end = System.nanoTime() + PATIENCE_NANOS;
+        while (!hasPlace && arrived.getAsInt() == 0) {
+            hasPlace = strangers.take(address) == Places.Answer.TAKEN;
+            if (!hasPlace && System.nanoTime() > end) {
                 throw refusal(503, "Too many others are signing in at this moment.");
             }
-            hasPlace = true;
+            if (!hasPlace) {
+                LockSupport.parkNanos(LOOK_AGAIN_NANOS);
+            }
         }
     }
 

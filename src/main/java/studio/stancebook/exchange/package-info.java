@@ -17,7 +17,8 @@
             "geometry",
             "dimension",
             "measure",
-            "catalogue"
+            "catalogue",
+            "edge"
         })
 package studio.stancebook.exchange;
 

@@ -21,6 +21,7 @@ import studio.stancebook.StudioTest;
         properties = {
             "stancebook.public-url=https://studio.example",
             "stancebook.trusted-proxies=" + AtTheEdge.PROXY,
+            "stancebook.limits.requests-per-second=250",
             "stancebook.limits.timeout=1s"
         })
 @Import(FilledHeap.class)

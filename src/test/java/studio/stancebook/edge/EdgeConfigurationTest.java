@@ -40,7 +40,8 @@ class EdgeConfigurationTest {
     @BeforeAll
     static void start() {
         TomcatServletWebServerFactory factory = new TomcatServletWebServerFactory(0);
-        LimitSettings limits = new LimitSettings(CONNECTIONS, 5, Duration.ofSeconds(5), DataSize.ofKilobytes(16));
+        LimitSettings limits =
+                new LimitSettings(CONNECTIONS, 5, 1_000, Duration.ofSeconds(5), DataSize.ofKilobytes(16));
         new EdgeConfiguration()
                 .edge(limits, new ProxySettings(List.of("127.0.0.9", "127.0.9.0/24")), new PublicUrl(null))
                 .customize(factory);

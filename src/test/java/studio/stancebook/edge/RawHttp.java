@@ -52,7 +52,7 @@ public final class RawHttp implements AutoCloseable {
     }
 
     /** Whether the server says nothing and does not hang up for so long. */
-    boolean isQuietFor(int millis) throws IOException {
+    public boolean isQuietFor(int millis) throws IOException {
         socket.setSoTimeout(millis);
         try {
             socket.getInputStream().read();

@@ -108,6 +108,17 @@ class ReverseProxyTest {
         }
     }
 
+    /** More than the 500 in ten seconds that the configuration lets an address begin. */
+    @Test
+    void refusesAFloodAndAnswersOthers() throws IOException {
+        String flooder = "127.0.2.8";
+        String answers = RawHttp.exchange(
+                flooder, proxy.httpPort(), (SIGN_IN + "\r\n").repeat(600) + SIGN_IN + "Connection: close\r\n\r\n");
+
+        assertThat(answers).contains("HTTP/1.1 308").contains("HTTP/1.1 429");
+        assertThat(exchange(SIGN_IN, "")).startsWith("HTTP/1.1 200");
+    }
+
     private String exchange(String head, String body) throws IOException {
         try (RawHttp connection = RawHttp.over(proxy.connect(CLIENT, "http/1.1"))) {
             return connection.send(head + "Connection: close\r\n\r\n" + body).readToTheEnd();

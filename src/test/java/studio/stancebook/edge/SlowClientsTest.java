@@ -77,6 +77,25 @@ class SlowClientsTest {
     }
 
     @Test
+    void keepNobodyFromSigningInWhoSendsAFormInTwoPackets() throws Exception {
+        String head =
+                "POST /sign-in" + HOST + "Connection: close\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                        + "Content-Length: 6\r\n\r\n";
+        try (SlowClients slow = new SlowClients(port, "POST /sign-in" + HOST + FORM, 200, 10)) {
+            slow.dribble(BETWEEN_BYTES_MILLIS);
+            for (int i = 0; i < 5; i++) {
+                try (RawHttp form = RawHttp.connect("127.0.0.1", port)) {
+                    form.send(head);
+                    assertThat(form.isQuietFor(50)).isTrue();
+                    // It lacks the token of the form.
+                    assertThat(form.send("email=").readHead()).startsWith("HTTP/1.1 403");
+                }
+            }
+            assertThat(slow.stillOpen()).isPositive();
+        }
+    }
+
+    @Test
     void areHungUpOnWhenSignedInToo() throws IOException {
         try (RawHttp upload = RawHttp.connect("127.0.0.1", port)) {
             upload.send(head(1_000_000) + "{\"key\": \"");

@@ -2,9 +2,11 @@ package studio.stancebook.exchange.importing;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -23,11 +25,15 @@ final class ReadAhead<T> implements AutoCloseable {
         this.next = CompletableFuture.supplyAsync(source, reader);
     }
 
-    /** The next; null after the last. What the source throws comes out here. */
+    /**
+     * The next; null after the last. What the source throws comes out here.
+     *
+     * @param whileWaiting done every second until it is made
+     */
     @Nullable
-    T next() {
+    T next(Runnable whileWaiting) {
         try {
-            T made = next.join();
+            T made = await(whileWaiting);
             if (made != null) {
                 next = CompletableFuture.supplyAsync(source, reader);
             }
@@ -41,6 +47,22 @@ final class ReadAhead<T> implements AutoCloseable {
             }
             throw failed;
         }
+    }
+
+    private @Nullable T await(Runnable whileWaiting) {
+        while (!next.isDone()) {
+            try {
+                next.get(1, TimeUnit.SECONDS);
+            } catch (TimeoutException notYet) {
+                whileWaiting.run();
+            } catch (ExecutionException failed) {
+                break;
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                break;
+            }
+        }
+        return next.join();
     }
 
     /** Comes back when nothing is being made any more. */

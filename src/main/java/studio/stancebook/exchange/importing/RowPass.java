@@ -24,6 +24,7 @@ final class RowPass {
     private final ReportBuilder report = new ReportBuilder();
     private final Consumer<List<Accepted>> sink;
     private boolean atEnd;
+    private double share;
 
     /**
      * @param partial whether rows still come in when others were refused
@@ -39,9 +40,11 @@ final class RowPass {
     /** Reads to the end; the rows that come next are read and checked while some are written. */
     ReportBuilder read(PackageRows rows, ImportProgress progress) {
         try (ReadAhead<Batch> batches = new ReadAhead<>(() -> batch(rows))) {
-            for (Batch batch = batches.next(); batch != null; batch = batches.next()) {
+            Runnable stillThere = () -> progress.at(share);
+            for (Batch batch = batches.next(stillThere); batch != null; batch = batches.next(stillThere)) {
                 finish(batch.rows());
-                progress.at(batch.share());
+                share = batch.share();
+                progress.at(share);
             }
         }
         progress.at(1);

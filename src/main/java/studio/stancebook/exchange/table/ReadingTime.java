@@ -3,8 +3,8 @@ package studio.stancebook.exchange.table;
 import java.time.Duration;
 
 /**
- * The time that is spent on reading one file, so that no file holds a processor for ever: whoever sent it may be long gone,
- * which a server does not learn before it answers. The time in which rows are written does not count.
+ * The time that is spent on reading one file, so that no file holds a processor for ever. The time in which rows are written
+ * does not count.
  */
 public final class ReadingTime {
 

@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import studio.stancebook.access.Permission;
 import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.edge.Sender;
 import studio.stancebook.exchange.importing.Delivery;
 import studio.stancebook.exchange.importing.ImportOptions;
 import studio.stancebook.exchange.importing.ImportReport;
@@ -63,7 +65,8 @@ class ImportCalls {
             @RequestParam(defaultValue = "false") boolean partial,
             @RequestParam(defaultValue = "false") boolean createSegments,
             @RequestParam(defaultValue = "specification") String origin,
-            @RequestParam(required = false) @Nullable String sheet) {
+            @RequestParam(required = false) @Nullable String sheet,
+            HttpServletRequest request) {
         requireMayCreate(who, createSegments);
         ImportOptions options = new ImportOptions(dryRun, partial, createSegments, origin(origin));
         Path kept = files.keep(file);
@@ -72,7 +75,7 @@ class ImportCalls {
             ImportReport report = importer.run(
                     new Delivery(packages, TextLimit.shown(file.getOriginalFilename()), who.name()),
                     options,
-                    share -> {});
+                    share -> Sender.requirePresent(request));
             return answer(report, options);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

@@ -25,6 +25,7 @@ public final class SettingNames implements StartCheck {
             "STANCEBOOK_TRUSTED_PROXIES",
             "STANCEBOOK_LIMITS_CONNECTIONS_PER_ADDRESS",
             "STANCEBOOK_LIMITS_REQUESTS_PER_ADDRESS",
+            "STANCEBOOK_LIMITS_REQUESTS_PER_SECOND",
             "STANCEBOOK_LIMITS_TIMEOUT",
             "STANCEBOOK_LIMITS_BODY_RATE",
             "STANCEBOOK_DATA",
