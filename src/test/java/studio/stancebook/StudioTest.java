@@ -34,6 +34,7 @@ import org.springframework.context.annotation.Import;
             "spring.datasource.hikari.maximum-pool-size=6",
             // A database in memory cannot be opened anew, so the connections that made its tables stay: decision 0065.
             "spring.datasource.hikari.max-lifetime=0",
+            "spring.jpa.properties.hibernate.session_factory.statement_inspector=studio.stancebook.SqlOfThread",
             // Tests of all kinds come from one address.
             "stancebook.limits.requests-per-second=100000",
             // The lowest cost there is: many people sign in during the tests.

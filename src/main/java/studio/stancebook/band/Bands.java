@@ -191,7 +191,7 @@ public class Bands {
     /**
      * Sets a band: a new version, computed on the class as it is now.
      *
-     * @param reason may be empty but for a rule, at most {@value #MOST_REASON} characters
+     * @param reason may be empty, at most {@value #MOST_REASON} characters; a rule has its own
      * @param expected the newest version; null only where there is none
      * @throws ImpossibleBand if the class gives no such band
      * @throws PreconditionRequired if there is a version and none was expected
@@ -221,7 +221,7 @@ public class Bands {
                         setting,
                         trial.range(),
                         trial.explanation(),
-                        checked(reason),
+                        checked(reasonOf(setting, reason)),
                         trial.classRevision(),
                         clock.instant(),
                         by));
@@ -240,7 +240,7 @@ public class Bands {
         for (Map.Entry<String, BandSetting> entry : settings.entrySet()) {
             boolean free = !there.contains(entry.getKey());
             if (free && trial(segment, entry.getKey(), entry.getValue()).possible()) {
-                set(segment, entry.getKey(), entry.getValue(), reasonOf(entry.getValue(), reason), null, by);
+                set(segment, entry.getKey(), entry.getValue(), reason, null, by);
                 count++;
             }
         }

@@ -1,6 +1,7 @@
 package studio.stancebook.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -8,6 +9,11 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +25,7 @@ import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.client.JsonPathAssertions;
 import org.springframework.test.web.servlet.client.RestTestClient;
+import org.springframework.transaction.support.TransactionTemplate;
 import studio.stancebook.StudioClients;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
@@ -50,6 +57,9 @@ abstract class TokenTest {
 
     @Autowired
     JdbcClient jdbc;
+
+    @Autowired
+    TransactionTemplate transaction;
 
     @Autowired
     ActivityRecord activity;
@@ -103,6 +113,28 @@ abstract class TokenTest {
                         .list())
                 .allMatch(hash -> hash.matches("[0-9a-f]{64}"))
                 .noneMatch(made.token()::contains);
+    }
+
+    /** The deactivation has revoked what there was and is not committed yet. */
+    @Test
+    void isNotMadeAtTheMomentOfADeactivation() throws Exception {
+        SignedIn owner = somebody(Role.DESIGNER);
+        ExecutorService program = Executors.newSingleThreadExecutor();
+        try {
+            Future<?> refused = transaction.execute(status -> {
+                people.change(owner.personId(), new ExpectedVersion(0), new PersonChange("Away", "designer", false));
+                Future<?> asked = program.submit(() -> post(owner.email(), StudioClients.PASSWORD)
+                        .expectStatus()
+                        .isForbidden());
+                assertThatThrownBy(() -> asked.get(2, TimeUnit.SECONDS)).isInstanceOf(TimeoutException.class);
+                return asked;
+            });
+
+            refused.get();
+        } finally {
+            program.shutdownNow();
+        }
+        assertThat(tokens.list(owner)).isEmpty();
     }
 
     @Test

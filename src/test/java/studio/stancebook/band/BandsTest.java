@@ -144,9 +144,16 @@ abstract class BandsTest {
 
     @Test
     void refusesReasonsThatDoNotFit() {
-        assertThatThrownBy(() -> bands.set(segment, MEASURE, rule(3, 4), "x".repeat(501), null, "Lead"))
+        BandSetting rule = BandSetting.of(new BandMethod.Rule(3, 4, "x".repeat(501)));
+        assertThatThrownBy(() -> bands.set(segment, MEASURE, rule, "", null, "Lead"))
                 .isInstanceOf(Impossible.class)
                 .hasMessageContaining("500");
+    }
+
+    @Test
+    void keepsTheReasonThatARuleHas() {
+        assertThat(bands.set(segment, MEASURE, rule(3, 4), "", null, "Lead").reason())
+                .isEqualTo("Drawn so for years");
     }
 
     @Test

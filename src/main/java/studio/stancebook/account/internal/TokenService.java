@@ -53,7 +53,7 @@ public class TokenService {
      * Issues a token, whose secret is in the answer and nowhere else.
      *
      * @throws Impossible naming every field that cannot be accepted
-     * @throws Forbidden if the owner still has a password that somebody else set
+     * @throws Forbidden if the owner was deactivated, or still has a password that somebody else set
      */
     public IssuedToken issue(SignedIn owner, NewToken typed) {
         ErrorList objections = new ErrorList();
@@ -63,7 +63,10 @@ public class TokenService {
         if (!objections.isEmpty()) {
             throw Impossible.of(objections);
         }
-        Person person = people.findById(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
+        Person person = people.lock(owner.personId()).orElseThrow(() -> new NotFound("person", owner.personId()));
+        if (!person.active()) {
+            throw new Forbidden("You may no longer sign in.");
+        }
         if (person.passwordChangeDue()) {
             throw new Forbidden(
                     "Somebody else set your password. Sign in to the pages and choose your own first; then make a"

@@ -1,7 +1,5 @@
 package studio.stancebook.account.security;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +9,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.HexFormat;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
 import org.springframework.stereotype.Component;
 import studio.stancebook.problem.TooMany;
 
@@ -20,7 +17,7 @@ import studio.stancebook.problem.TooMany;
  * the addresses from which that person has not signed in before.
  *
  * <p>A try is counted before its password is looked at and taken back if the password was right, so tries in parallel are
- * limited as well. Hashes and counts are kept, nothing that was typed. They are lost when the server stops.
+ * limited as well. Hashes and counts are kept, nothing that was typed. The counts are lost when the server stops.
  */
 @Component
 class SignInAttempts {
@@ -33,26 +30,19 @@ class SignInAttempts {
     /** More passwords than eleven processors can hash within the window, at 200 ms each. */
     static final int MOST_KEYS = 50_000;
 
-    private static final Duration KNOWN_FOR = Duration.ofDays(30);
     private static final int IPV6_BYTES = 16;
     private static final int IPV6_NETWORK_BYTES = 8;
 
     private final WindowCounter byPersonAndAddress;
     private final WindowCounter byAddress;
     private final WindowCounter byPerson;
+    private final KnownAddresses known;
 
-    /** Person and address together, of those who have signed in. */
-    private final Cache<String, Boolean> known;
-
-    SignInAttempts(Clock clock) {
+    SignInAttempts(KnownAddresses known, Clock clock) {
+        this.known = known;
         byPersonAndAddress = new WindowCounter(PER_PERSON_AND_ADDRESS, WINDOW, MOST_KEYS, clock);
         byAddress = new WindowCounter(PER_ADDRESS, WINDOW, MOST_KEYS, clock);
         byPerson = new WindowCounter(PER_PERSON, WINDOW, MOST_KEYS, clock);
-        known = Caffeine.newBuilder()
-                .expireAfterWrite(KNOWN_FOR)
-                .maximumSize(MOST_KEYS)
-                .ticker(() -> TimeUnit.MILLISECONDS.toNanos(clock.millis()))
-                .build();
     }
 
     /** A try that is counted. */
@@ -67,7 +57,7 @@ class SignInAttempts {
         String person = hash(email.strip().toLowerCase(Locale.ROOT));
         String network = hash(network(address));
         String both = hash(person + network);
-        Attempt attempt = new Attempt(person, network, both, known.getIfPresent(both) != null);
+        Attempt attempt = new Attempt(person, network, both, known.knows(both));
         if (!byAddress.tryAcquire(network)) {
             throw tooMany(byAddress.remaining(network));
         }
@@ -103,7 +93,7 @@ class SignInAttempts {
         if (!attempt.fromKnownAddress()) {
             byPerson.release(attempt.person());
         }
-        known.put(attempt.both(), true);
+        known.remember(attempt.both());
     }
 
     /** How many keys are kept. */

@@ -12,6 +12,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
 import org.springframework.security.web.savedrequest.RequestCache;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.edge.OwnAddress;
 
 /**
  * Keeps a signed-in person's session for a working day without a request, so that a form left over lunch is not lost;

@@ -1,6 +1,7 @@
 package studio.stancebook.web.shell;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.net.URI;
 import java.time.Duration;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -9,6 +10,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import studio.stancebook.edge.OwnAddress;
 import studio.stancebook.problem.Malformed;
 
 /** Keeps the theme somebody chose on their machine, in a cookie that names nobody. */
@@ -31,7 +33,7 @@ class ThemeChoice {
                 .header(
                         HttpHeaders.SET_COOKIE,
                         cookie(chosen, request.isSecure()).toString())
-                .location(LocalAddress.orHome(back))
+                .location(URI.create(OwnAddress.of(back)))
                 .build();
     }
 

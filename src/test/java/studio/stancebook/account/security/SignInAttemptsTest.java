@@ -8,6 +8,9 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.embedded.EmbeddedDatabaseBuilder;
+import org.springframework.jdbc.datasource.embedded.EmbeddedDatabaseType;
 import studio.stancebook.TestClock;
 import studio.stancebook.problem.TooMany;
 
@@ -18,7 +21,16 @@ class SignInAttemptsTest {
     private static final String HERE = "10.0.0.1";
 
     private final TestClock clock = new TestClock();
-    private final SignInAttempts attempts = new SignInAttempts(clock);
+    private final JdbcClient database = JdbcClient.create(new EmbeddedDatabaseBuilder()
+            .generateUniqueName(true)
+            .setType(EmbeddedDatabaseType.H2)
+            .addScript("classpath:db/migration/V021__known_addresses.sql")
+            .build());
+    private SignInAttempts attempts = afterAStart();
+
+    private SignInAttempts afterAStart() {
+        return new SignInAttempts(new KnownAddresses(database, clock), clock);
+    }
 
     @Test
     void closesAfterTenFailuresUntilAQuarterOfAnHourAfterTheFirst() {
@@ -107,6 +119,38 @@ class SignInAttemptsTest {
             assertClosed(ADA, another);
         } else {
             assertOpen(ADA, another);
+        }
+    }
+
+    @Test
+    void knowsAfterARestartFromWhereAPersonHasSignedIn() {
+        succeed(ADA, HERE);
+        succeed(ADA, HERE);
+
+        attempts = afterAStart();
+        failFromManyAddresses();
+
+        assertClosed(ADA, "10.9.9.9");
+        assertOpen(ADA, HERE);
+    }
+
+    @Test
+    void forgetsAnAddressAfterThirtyDays() {
+        succeed(ADA, HERE);
+        clock.move(KnownAddresses.KNOWN_FOR);
+        failFromManyAddresses();
+
+        assertClosed(ADA, HERE);
+        succeed("bea@studio.example", HERE);
+        assertThat(database.sql("SELECT COUNT(*) FROM known_address")
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(1);
+    }
+
+    private void failFromManyAddresses() {
+        for (int i = 0; i < SignInAttempts.PER_PERSON; i++) {
+            fail(ADA, "10.1.0." + i, 1);
         }
     }
 

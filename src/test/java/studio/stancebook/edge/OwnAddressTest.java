@@ -1,7 +1,8 @@
-package studio.stancebook.account.security;
+package studio.stancebook.edge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,9 +20,17 @@ class OwnAddressTest {
         "'', /",
         "'/{account}', /",
         "javascript:alert(1), /",
-        "/packages/7, /packages/7"
+        "/packages/7, /packages/7",
+        "/catalogue?q=dunlin%20long&page=2, /catalogue?q=dunlin%20long&page=2",
+        "'/a b', /",
+        "catalogue, /"
     })
     void isAPathOnThisServerOnly(String wanted, String taken) {
         assertThat(OwnAddress.of(wanted)).isEqualTo(taken);
+    }
+
+    @Test
+    void endsWhereALineWouldEnd() {
+        assertThat(OwnAddress.of("/a\r\nSet-Cookie: a=b")).isEqualTo("/");
     }
 }

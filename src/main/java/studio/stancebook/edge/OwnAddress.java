@@ -1,4 +1,4 @@
-package studio.stancebook.account.security;
+package studio.stancebook.edge;
 
 import java.net.URI;
 import java.net.URISyntaxException;
