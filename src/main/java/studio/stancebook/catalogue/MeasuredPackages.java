@@ -22,8 +22,8 @@ import studio.stancebook.catalogue.internal.SetAsideRows;
 import studio.stancebook.problem.Malformed;
 
 /**
- * Finds packages by a part of their name and the values of measures, and sorts by measures and model year, from the classes in
- * memory: the database would read and unpack every row of its table (decision 0078).
+ * Finds packages by a part of their name and the values of measures, and sorts them by measures, model year and name, from the
+ * classes in memory: the database would read and unpack every row of its table (decision 0078).
  */
 @Component
 class MeasuredPackages {
@@ -34,6 +34,7 @@ class MeasuredPackages {
     }
 
     private static final int AT_ONCE = 200;
+    private static final String NAME = "name";
     private static final String MODEL_YEAR = "modelYear";
 
     private final ClassSnapshots snapshots;
@@ -52,50 +53,53 @@ class MeasuredPackages {
     boolean concerns(CatalogueFilter filter, Sort sort) {
         return filter.measure() != null
                 || !filter.words().isEmpty()
-                || sort.stream().limit(1).anyMatch(this::isInMemory)
+                || sort.stream().limit(1).anyMatch(order -> order.getProperty().equals(MODEL_YEAR))
                 || sort.stream().anyMatch(this::isMeasure);
     }
 
     private boolean isInMemory(Sort.Order order) {
-        return order.getProperty().equals(MODEL_YEAR) || isMeasure(order);
+        return List.of(NAME, MODEL_YEAR).contains(order.getProperty()) || isMeasure(order);
     }
 
     private boolean isMeasure(Sort.Order order) {
         return layouts.get().place(order.getProperty()).isPresent();
     }
 
-    /** A page of packages in the order of its sort. */
+    /** A page of packages in the order of its sort; by name where it has none. */
     Page<PackageSummary> search(CatalogueFilter filter, Pageable page) {
-        List<Sort.Order> inMemory =
-                page.getSort().stream().takeWhile(this::isInMemory).toList();
+        List<Sort.Order> inMemory = page.getSortOr(Sort.by(NAME)).stream()
+                .takeWhile(this::isInMemory)
+                .toList();
         Sort rest = Sort.by(page.getSort().stream().skip(inMemory.size()).toList());
         rest.stream().filter(this::isMeasure).findFirst().ifPresent(order -> {
             throw Malformed.ofField(
                     "sort", "A measure comes before all other orders: sort by " + order.getProperty() + " first.");
         });
         MeasuredRows found = find(filter, inMemory);
-        List<Long> ids = inMemory.isEmpty()
-                ? among(found, search.ids(filter, rest), page)
-                : found.page(page.getOffset(), page.getPageSize(), order(filter, rest));
+        List<Long> ids = found.page(page.getOffset(), page.getPageSize(), order(found, filter, inMemory, rest));
         return new PageImpl<>(search.summaries(ids, filter), page, found.size());
     }
 
-    private Comparator<Long> order(CatalogueFilter filter, Sort rest) {
-        if (rest.isUnsorted()) {
-            return Comparator.naturalOrder();
+    private Comparator<Integer> order(
+            MeasuredRows found, CatalogueFilter filter, List<Sort.Order> inMemory, Sort rest) {
+        List<Comparator<Integer>> orders = new ArrayList<>();
+        for (int i = 0; i < inMemory.size(); i++) {
+            orders.add(order(found, inMemory.get(i), i));
         }
-        Map<Long, Integer> places = new HashMap<>();
-        search.ids(filter, rest).forEach(id -> places.put(id, places.size()));
-        return Comparator.comparingInt(id -> places.getOrDefault(id, Integer.MAX_VALUE));
+        if (rest.isSorted()) {
+            Map<Long, Integer> places = new HashMap<>();
+            search.ids(filter, rest).forEach(id -> places.put(id, places.size()));
+            orders.add(Comparator.comparingInt(row -> places.getOrDefault(found.id(row), Integer.MAX_VALUE)));
+        }
+        orders.add(Comparator.comparingLong(found::id));
+        return orders.stream().reduce(Comparator::thenComparing).orElseThrow();
     }
 
-    private static List<Long> among(MeasuredRows found, List<Long> ordered, Pageable page) {
-        long[] ids = found.ids();
-        return ordered.stream()
-                .filter(id -> Arrays.binarySearch(ids, id) >= 0)
-                .skip(page.getOffset())
-                .limit(page.getPageSize())
-                .toList();
+    private static Comparator<Integer> order(MeasuredRows found, Sort.Order order, int place) {
+        if (!order.getProperty().equals(NAME)) {
+            return found.byKey(place);
+        }
+        return order.isAscending() ? found.byName() : found.byName().reversed();
     }
 
     /** Hands over the ids of all packages that a filter takes, ascending and some at a time. */
@@ -161,6 +165,7 @@ class MeasuredPackages {
             }
         }
 
+        /** Names, which are no numbers, are looked at where they are. */
         private static RowValue key(ClassSnapshot one, String property) {
             if (property.equals(MODEL_YEAR)) {
                 return (block, row) -> block.modelYear(row) > 0 ? block.modelYear(row) : Double.NaN;
@@ -178,7 +183,7 @@ class MeasuredPackages {
         @Override
         public void read(RowBlock block, int row) {
             if (takes(block, row)) {
-                found.add(block.id(row));
+                found.add(block, row);
                 for (int i = 0; i < ascending.length; i++) {
                     found.key(i, keys.get(i).of(block, row), ascending[i]);
                 }

@@ -3,14 +3,16 @@ package studio.stancebook.catalogue;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.PriorityQueue;
+import studio.stancebook.catalogue.internal.RowBlock;
 
-/** Packages that were found, each with the values that they are sorted by. */
+/** Packages that were found, numbered from 0, each with the values that they are sorted by. */
 final class MeasuredRows {
 
     private static final int FIRST_ROOM = 1024;
 
-    private long[] ids = new long[FIRST_ROOM];
+    private RowBlock[] blocks = new RowBlock[FIRST_ROOM];
+    private int[] rows = new int[FIRST_ROOM];
     private final double[][] keys;
     private int size;
 
@@ -24,12 +26,14 @@ final class MeasuredRows {
     }
 
     /** Adds a package without its values, which {@link #key} sets next. */
-    void add(long id) {
-        if (size == ids.length) {
-            ids = Arrays.copyOf(ids, 2 * size);
+    void add(RowBlock block, int row) {
+        if (size == rows.length) {
+            blocks = Arrays.copyOf(blocks, 2 * size);
+            rows = Arrays.copyOf(rows, 2 * size);
             Arrays.setAll(keys, order -> Arrays.copyOf(keys[order], 2 * size));
         }
-        ids[size++] = id;
+        blocks[size] = block;
+        rows[size++] = row;
     }
 
     /** Sets a value of the package that was added last; NaN, which comes last in either direction, where it has none. */
@@ -39,58 +43,48 @@ final class MeasuredRows {
 
     /** The ids in ascending order. */
     long[] ids() {
-        long[] sorted = Arrays.copyOf(ids, size);
+        long[] sorted = new long[size];
+        Arrays.setAll(sorted, this::id);
         Arrays.sort(sorted);
         return sorted;
     }
 
+    long id(int found) {
+        return blocks[found].id(rows[found]);
+    }
+
+    /** The order of one of the values. */
+    Comparator<Integer> byKey(int order) {
+        double[] key = keys[order];
+        return (one, other) -> Double.compare(key[one], key[other]);
+    }
+
+    /** The order of the names, character by character as Unicode numbers them. */
+    Comparator<Integer> byName() {
+        return (one, other) -> blocks[one].compareName(rows[one], blocks[other], rows[other]);
+    }
+
     /**
-     * The ids of a page. Only the packages whose first value lies within that of the page are put in order.
+     * The ids of a page. Only as many packages as come before its end are put in order.
      *
      * @param offset how many come before the page
      * @param most how many the page holds
-     * @param otherwise the order of those whose values are the same
+     * @param order in which no two are the same
      */
-    List<Long> page(long offset, int most, Comparator<Long> otherwise) {
-        if (offset >= size) {
+    List<Long> page(long offset, int most, Comparator<Integer> order) {
+        int end = (int) Math.min(size, offset + most);
+        if (offset >= end) {
             return List.of();
         }
-        double[] sorted = Arrays.copyOf(keys[0], size);
-        Arrays.sort(sorted);
-        int from = (int) offset;
-        double low = sorted[from];
-        double high = sorted[Math.min(size, from + most) - 1];
-        int before = firstPlace(sorted, low);
-        return IntStream.range(0, size)
-                .filter(i -> Double.compare(low, keys[0][i]) <= 0 && Double.compare(keys[0][i], high) <= 0)
-                .boxed()
-                .sorted(byKeys().thenComparing(i -> ids[i], otherwise))
-                .skip(from - before)
-                .limit(most)
-                .map(i -> ids[i])
-                .toList();
-    }
-
-    private Comparator<Integer> byKeys() {
-        Comparator<Integer> order = Comparator.comparingDouble(i -> keys[0][i]);
-        for (int next = 1; next < keys.length; next++) {
-            double[] key = keys[next];
-            order = order.thenComparingDouble(i -> key[i]);
-        }
-        return order;
-    }
-
-    private static int firstPlace(double[] sorted, double value) {
-        int low = 0;
-        int high = sorted.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (Double.compare(sorted[middle], value) < 0) {
-                low = middle + 1;
-            } else {
-                high = middle;
+        PriorityQueue<Integer> first = new PriorityQueue<>(order.reversed());
+        for (int i = 0; i < size; i++) {
+            if (first.size() < end) {
+                first.add(i);
+            } else if (order.compare(i, first.element()) < 0) {
+                first.remove();
+                first.add(i);
             }
         }
-        return low;
+        return first.stream().sorted(order).skip(offset).map(this::id).toList();
     }
 }

@@ -6,8 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import studio.stancebook.catalogue.internal.ClassRow;
+import studio.stancebook.catalogue.internal.RowBlock;
 
 /** Pages of sorted packages against the whole list sorted by the library. */
 class MeasuredRowsTest {
@@ -37,7 +40,7 @@ class MeasuredRowsTest {
         List<Row> all = rows(count);
         MeasuredRows found = new MeasuredRows(2);
         for (Row row : all) {
-            found.add(row.id());
+            found.add(block(row.id(), "Invented"), 0);
             found.key(0, row.first(), ascending);
             found.key(1, row.second(), true);
         }
@@ -45,10 +48,29 @@ class MeasuredRowsTest {
 
         List<Long> paged = new ArrayList<>();
         for (int from = 0; from <= count; from += 70) {
-            paged.addAll(found.page(from, 70, Comparator.naturalOrder()));
+            paged.addAll(found.page(
+                    from, 70, found.byKey(0).thenComparing(found.byKey(1)).thenComparingLong(found::id)));
         }
 
         assertThat(paged).isEqualTo(expected);
         assertThat(found.ids()).hasSize(count).isSorted();
+    }
+
+    /** Against the order of code points, which the library gives for strings without surrogates. */
+    @Test
+    void areSortedByName() {
+        List<String> names = List.of("Tern 2", "Tern 10", "tern", "", "Ö", "O", "Tern", "山", "Tern 2a");
+        MeasuredRows found = new MeasuredRows(0);
+        for (int i = 0; i < names.size(); i++) {
+            found.add(block(i, names.get(i)), 0);
+        }
+
+        assertThat(found.page(0, 100, found.byName()))
+                .extracting(id -> names.get(id.intValue()))
+                .isEqualTo(names.stream().sorted().toList());
+    }
+
+    private static RowBlock block(long id, String name) {
+        return RowBlock.of(List.of(new ClassRow(id, name, 0, 0, new double[0])), 0);
     }
 }

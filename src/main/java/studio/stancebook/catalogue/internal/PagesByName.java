@@ -31,32 +31,16 @@ class PagesByName {
     }
 
     Page<StoredPackage> page(CatalogueFilter filter, Pageable page) {
-        List<Size> sizes = segments.sizes();
-        long all = sizes.stream().mapToLong(Size::packages).sum();
-        Size asked = filter.segment() == null
-                ? new Size(StoredPackages.EVERY_SEGMENT, "", all)
-                : sizes.stream()
-                        .filter(size -> size.key().equals(filter.segment()))
-                        .findFirst()
-                        .orElse(Size.NONE);
-        return page.getOffset() < asked.packages()
-                ? new PageImpl<>(found(asked, page, all), page, asked.packages())
-                : new PageImpl<>(List.of(), page, asked.packages());
-    }
-
-    private List<StoredPackage> found(Size asked, Pageable page, long all) {
         int from = Math.toIntExact(page.getOffset());
-        boolean ofAll = asked.id() == StoredPackages.EVERY_SEGMENT;
-        return ofAll || isQuickByNames(asked.packages(), from + page.getPageSize(), all)
-                ? packages.byName(asked.id(), from, page.getPageSize())
-                : packages.ofSegmentByName(asked.id(), from, page.getPageSize());
-    }
-
-    /**
-     * Whether fewer names have to be passed until the page is full than there are packages in the segment, taking these to
-     * be spread evenly among the names.
-     */
-    private static boolean isQuickByNames(long ofSegment, long until, long all) {
-        return until * all <= ofSegment * ofSegment;
+        int most = page.getPageSize();
+        if (filter.segment() == null) {
+            long all = segments.sizes().stream().mapToLong(Size::packages).sum();
+            return new PageImpl<>(packages.byName(from, most), page, all);
+        }
+        return segments.sizes().stream()
+                .filter(size -> size.key().equals(filter.segment()))
+                .findFirst()
+                .map(size -> new PageImpl<>(packages.ofSegmentByName(size.id(), from, most), page, size.packages()))
+                .orElseGet(() -> new PageImpl<>(List.of(), page, 0));
     }
 }

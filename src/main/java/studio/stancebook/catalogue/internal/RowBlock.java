@@ -42,7 +42,7 @@ public final class RowBlock {
         }
     }
 
-    static RowBlock of(List<ClassRow> rows, int measures) {
+    public static RowBlock of(List<ClassRow> rows, int measures) {
         return new RowBlock(rows, measures);
     }
 
@@ -96,8 +96,17 @@ public final class RowBlock {
     }
 
     public String name(int row) {
-        int start = row == 0 ? 0 : nameEnds[row - 1];
-        return new String(names, start, nameEnds[row] - start, StandardCharsets.UTF_8);
+        return new String(names, start(row), nameEnds[row] - start(row), StandardCharsets.UTF_8);
+    }
+
+    /** Compares names by their bytes in UTF-8, which have the order of the characters. */
+    public int compareName(int row, RowBlock other, int otherRow) {
+        return Arrays.compareUnsigned(
+                names, start(row), nameEnds[row], other.names, other.start(otherRow), other.nameEnds[otherRow]);
+    }
+
+    private int start(int row) {
+        return row == 0 ? 0 : nameEnds[row - 1];
     }
 
     public double value(int row, int measure) {

@@ -15,9 +15,6 @@ import studio.stancebook.dimension.Origin;
 /** The benchmark packages. */
 interface StoredPackages extends Repository<StoredPackage, Long> {
 
-    /** Stands for the id of a segment where packages of all are asked for. */
-    long EVERY_SEGMENT = 0;
-
     StoredPackage save(StoredPackage kept);
 
     void delete(StoredPackage kept);
@@ -71,13 +68,12 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             Double @Nullable [] classMeasures,
             String layout);
 
-    /** Some packages of a segment or of all, found by passing along the index of names. */
+    /** Some packages of all, found along the index of names. */
     @Query("select p from StoredPackage p join fetch p.segment where p.id in (select q.id from StoredPackage q"
-            + " where (:segment = 0 or q.segment.id = :segment)"
             + " order by q.name, q.id offset :from rows fetch first :most rows only) order by p.name, p.id")
-    List<StoredPackage> byName(long segment, int from, int most);
+    List<StoredPackage> byName(int from, int most);
 
-    /** Some packages of a segment, found by sorting all of it. */
+    /** Some packages of a segment, found along the index of its names. */
     @Query("select p from StoredPackage p join fetch p.segment where p.id in (select q.id from StoredPackage q"
             + " where q.segment.id = :segment"
             + " order by q.name, q.id offset :from rows fetch first :most rows only) order by p.name, p.id")

@@ -25,11 +25,7 @@ public interface StoredSegments extends Repository<StoredSegment, Long> {
     Page<StoredSegment> findAllByOrderByNameAscIdAsc(Pageable page);
 
     /** How many packages a segment has, those set aside included. */
-    record Size(long id, String key, long packages) {
-
-        /** Of a segment that is not there. */
-        static final Size NONE = new Size(-1, "", 0);
-    }
+    record Size(long id, String key, long packages) {}
 
     @Query("select new studio.stancebook.catalogue.internal.StoredSegments$Size(s.id, s.segmentKey, s.packages)"
             + " from StoredSegment s")
