@@ -32,9 +32,6 @@ abstract class PagesByNameTest {
     @Autowired
     Segments segments;
 
-    @Autowired
-    StoredPackages packages;
-
     private String segment = "";
 
     @BeforeEach
@@ -101,25 +98,6 @@ abstract class PagesByNameTest {
                             .search(CatalogueFilter.all(), page.withSort(ALSO_BY_NAME))
                             .map(PackageSummary::id));
         }
-    }
-
-    @Test
-    void findsTheSamePackagesAlongTheNamesAndBySorting() {
-        long id = catalogue
-                .search(CatalogueFilter.ofSegment(segment), PageRequest.of(0, 1))
-                .map(PackageSummary::id)
-                .map(one -> packages.segmentOf(one).orElseThrow())
-                .getContent()
-                .get(0);
-
-        List<Long> alongNames =
-                packages.byName(id, 2, 3).stream().map(StoredPackage::id).toList();
-
-        assertThat(alongNames)
-                .hasSize(3)
-                .containsExactlyElementsOf(packages.ofSegmentByName(id, 2, 3).stream()
-                        .map(StoredPackage::id)
-                        .toList());
     }
 
     @Test
