@@ -90,7 +90,7 @@ abstract class PagesByNameTest {
 
     @Test
     void leafsThroughAllPackagesAsAnyOtherOrderDoes() {
-        for (int number : new int[] {0, 1, 3}) {
+        for (int number : new int[] {0, 1, 2}) {
             PageRequest page = PageRequest.of(number, 5, BY_NAME);
             assertThat(catalogue.search(CatalogueFilter.all(), page).map(PackageSummary::id))
                     .isNotEmpty()
