@@ -76,7 +76,11 @@ class MeasuredPackages {
                     "sort", "A measure comes before all other orders: sort by " + order.getProperty() + " first.");
         });
         MeasuredRows found = find(filter, inMemory);
-        List<Long> ids = found.page(page.getOffset(), page.getPageSize(), order(found, filter, inMemory, rest));
+        Comparator<Integer> order = order(found, filter, inMemory, rest);
+        boolean byName = inMemory.isEmpty() || inMemory.get(0).getProperty().equals(NAME);
+        List<Long> ids = byName
+                ? found.page(page.getOffset(), page.getPageSize(), order)
+                : found.pageByFirstKey(page.getOffset(), page.getPageSize(), order);
         return new PageImpl<>(search.summaries(ids, filter), page, found.size());
     }
 

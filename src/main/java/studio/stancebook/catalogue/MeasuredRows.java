@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 import studio.stancebook.catalogue.internal.RowBlock;
 
 /** Packages that were found, numbered from 0, each with the values that they are sorted by. */
@@ -73,18 +74,38 @@ final class MeasuredRows {
      */
     List<Long> page(long offset, int most, Comparator<Integer> order) {
         int end = (int) Math.min(size, offset + most);
+        return offset < end ? inOrder(IntStream.range(0, size), (int) offset, end, order) : List.of();
+    }
+
+    /** The same in an order that begins with the first value: only packages whose first value is on the page are put in order. */
+    List<Long> pageByFirstKey(long offset, int most, Comparator<Integer> order) {
+        int end = (int) Math.min(size, offset + most);
         if (offset >= end) {
             return List.of();
         }
+        double[] key = keys[0];
+        double[] sorted = Arrays.copyOf(key, size);
+        Arrays.sort(sorted);
+        double low = sorted[(int) offset];
+        double high = sorted[end - 1];
+        int before = (int) Arrays.stream(sorted)
+                .takeWhile(value -> Double.compare(value, low) < 0)
+                .count();
+        IntStream onPage = IntStream.range(0, size)
+                .filter(i -> Double.compare(low, key[i]) <= 0 && Double.compare(key[i], high) <= 0);
+        return inOrder(onPage, (int) offset - before, end - before, order);
+    }
+
+    private List<Long> inOrder(IntStream found, int from, int end, Comparator<Integer> order) {
         PriorityQueue<Integer> first = new PriorityQueue<>(order.reversed());
-        for (int i = 0; i < size; i++) {
+        found.forEach(i -> {
             if (first.size() < end) {
                 first.add(i);
             } else if (order.compare(i, first.element()) < 0) {
                 first.remove();
                 first.add(i);
             }
-        }
-        return first.stream().sorted(order).skip(offset).map(this::id).toList();
+        });
+        return first.stream().sorted(order).skip(from).map(this::id).toList();
     }
 }

@@ -46,13 +46,16 @@ class MeasuredRowsTest {
         }
         List<Long> expected = all.stream().sorted(order(ascending)).map(Row::id).toList();
 
+        Comparator<Integer> order = found.byKey(0).thenComparing(found.byKey(1)).thenComparingLong(found::id);
         List<Long> paged = new ArrayList<>();
+        List<Long> pagedByFirstKey = new ArrayList<>();
         for (int from = 0; from <= count; from += 70) {
-            paged.addAll(found.page(
-                    from, 70, found.byKey(0).thenComparing(found.byKey(1)).thenComparingLong(found::id)));
+            paged.addAll(found.page(from, 70, order));
+            pagedByFirstKey.addAll(found.pageByFirstKey(from, 70, order));
         }
 
         assertThat(paged).isEqualTo(expected);
+        assertThat(pagedByFirstKey).isEqualTo(expected);
         assertThat(found.ids()).hasSize(count).isSorted();
     }
 
