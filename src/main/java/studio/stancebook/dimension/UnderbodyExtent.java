@@ -3,6 +3,7 @@ package studio.stancebook.dimension;
 import java.util.DoubleSummaryStatistics;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * How far the recorded underbody reaches: to the nose, to the tail, from tyre to tyre. It reaches the nose when its
@@ -68,8 +69,11 @@ public record UnderbodyExtent(Readings readings, double fromX, double toX) {
 
     /** "underbody recorded from 500 to 2300 mm only". */
     public String text() {
-        String unit = readings.set().scale() == Scale.UNSCALED ? "" : " mm";
-        return "underbody recorded from " + NumberText.plain(fromX, 3) + " to " + NumberText.plain(toX, 3) + unit
+        boolean sketch = readings.set().scale() == Scale.UNSCALED;
+        return "underbody recorded from "
+                + (sketch
+                        ? NumberText.plain(fromX, 3) + " to " + NumberText.plain(toX, 3)
+                        : ShownUnits.plain(fromX, 3) + " to " + ShownUnits.text(toX, 3))
                 + " only";
     }
 }

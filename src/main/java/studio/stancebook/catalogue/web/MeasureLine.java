@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureValue;
 import studio.stancebook.measure.Measured;
@@ -46,10 +47,10 @@ record MeasureLine(
     private static MeasureLine measured(Measure measure, Measured value, SortedColumn column, boolean apart) {
         return new MeasureLine(
                 measure.key(),
-                measure.name(),
+                LeaningAngles.name(measure.key(), measure.name()),
                 measure.definition(),
                 true,
-                Formats.value(value.value(), measure),
+                Formats.value(LeaningAngles.value(measure.key(), value.value()), measure),
                 measure.unit().symbol(),
                 Formats.spread(OptionalDouble.of(value.uncertainty()), measure),
                 notes(value),
@@ -67,7 +68,7 @@ record MeasureLine(
     private static MeasureLine missing(Measure measure, NotMeasurable value, SortedColumn column, boolean apart) {
         return new MeasureLine(
                 measure.key(),
-                measure.name(),
+                LeaningAngles.name(measure.key(), measure.name()),
                 measure.definition(),
                 false,
                 "",
