@@ -3,7 +3,6 @@ package studio.stancebook.dimension;
 import java.util.DoubleSummaryStatistics;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.quantity.NumberText;
-import studio.stancebook.quantity.ShownUnits;
 
 /**
  * How far the recorded underbody reaches: to the nose, to the tail, from tyre to tyre. It reaches the nose when its
@@ -69,11 +68,8 @@ public record UnderbodyExtent(Readings readings, double fromX, double toX) {
 
     /** "underbody recorded from 500 to 2300 mm only". */
     public String text() {
-        boolean sketch = readings.set().scale() == Scale.UNSCALED;
-        return "underbody recorded from "
-                + (sketch
-                        ? NumberText.plain(fromX, 3) + " to " + NumberText.plain(toX, 3)
-                        : ShownUnits.plain(fromX, 3) + " to " + ShownUnits.text(toX, 3))
+        String unit = readings.set().scale() == Scale.UNSCALED ? "" : " mm";
+        return "underbody recorded from " + NumberText.plain(fromX, 3) + " to " + NumberText.plain(toX, 3) + unit
                 + " only";
     }
 }

@@ -1,5 +1,7 @@
 package studio.stancebook.quantity;
 
+import java.util.function.Supplier;
+
 /**
  * How lengths and leaning angles are written for the person whose request a thread serves. Like the locale, it belongs to the
  * thread: what nobody asks for on a page, such as the API, an import or a backup, is written in mm and from the horizontal.
@@ -51,6 +53,22 @@ public record ShownUnits(LengthUnit length, AngleReference angles) {
     /** A length as {@link #plain}, with its unit. */
     public static String text(double mm, int decimals) {
         return plain(mm, decimals) + " " + symbol();
+    }
+
+    /** A length in a drawing, where a bare number is mm and every other one says its unit. */
+    public static String label(double mm, int decimals) {
+        return current().length() == LengthUnit.MM ? plain(mm, decimals) : text(mm, decimals);
+    }
+
+    /** Something written for no one in particular, to be kept, on the thread of somebody's request. */
+    public static <T> T asKept(Supplier<T> writing) {
+        ShownUnits units = current();
+        KEPT.use();
+        try {
+            return writing.get();
+        } finally {
+            units.use();
+        }
     }
 
     /** The symbol of the unit of lengths. */

@@ -2,6 +2,7 @@ package studio.stancebook.drawing.sideview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
@@ -17,7 +18,6 @@ import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.measure.MeasureUnit;
 import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.Subject;
-import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.ShownUnits;
 
@@ -41,19 +41,20 @@ final class Figures {
     /** A length as a label of the drawing: a bare number is mm, as on any drawing; null as with {@link #number}. */
     @Nullable
     String label(Reading reading) {
-        String number = number(reading);
-        return number == null || ShownUnits.current().length() == LengthUnit.MM
-                ? number
-                : number + " " + ShownUnits.symbol();
+        return length(reading, mm -> ShownUnits.label(mm, 0));
     }
 
     /** A length, in whole mm or hundredths of an inch; null when there is none or it has no scale. */
     private @Nullable String number(Reading reading) {
+        return length(reading, mm -> ShownUnits.plain(mm, 0));
+    }
+
+    private @Nullable String length(Reading reading, DoubleFunction<String> written) {
         return unscaled
                 ? null
                 : readings()
                         .find(reading)
-                        .map(estimate -> Lettering.read(ShownUnits.plain(estimate.value(), 0)))
+                        .map(estimate -> Lettering.read(written.apply(estimate.value())))
                         .orElse(null);
     }
 
