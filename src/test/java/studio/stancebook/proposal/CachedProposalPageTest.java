@@ -64,9 +64,13 @@ class CachedProposalPageTest extends ProposalPageVisitor {
         inches.submit("/", "/units", Map.of("length", "in"));
 
         // 2800 / 25.4 = 110.236...
-        assertThat(studio.browser(Role.VIEWER).get(page).body()).contains("2800").doesNotContain("110.24");
+        assertThat(studio.browser(Role.VIEWER).get(page).body())
+                .contains("2800")
+                .doesNotContain("110.24");
         assertThat(inches.get(page).body()).contains("110.24 in").doesNotContain("2800 mm");
-        assertThat(studio.browser(Role.VIEWER).get(page).body()).contains("2800").doesNotContain("110.24");
+        assertThat(studio.browser(Role.VIEWER).get(page).body())
+                .contains("2800")
+                .doesNotContain("110.24");
     }
 
     @Test

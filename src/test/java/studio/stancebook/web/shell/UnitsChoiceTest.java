@@ -16,7 +16,7 @@ import studio.stancebook.access.Role;
 @StudioTest
 class UnitsChoiceTest {
 
-    private static final String FORM = "/packages/new";
+    private static final String FORM = "/style-guide/dimensions";
 
     @Autowired
     private StudioClients clients;
@@ -56,8 +56,8 @@ class UnitsChoiceTest {
 
     @Test
     void sendsNobodyElsewhere() {
-        HttpResponse<String> answer =
-                clients.browser(Role.LEAD).submit("/", "/units", Map.of("length", "in", "back", "//elsewhere.example/"));
+        HttpResponse<String> answer = clients.browser(Role.LEAD)
+                .submit("/", "/units", Map.of("length", "in", "back", "//elsewhere.example/"));
         assertEquals("/", answer.headers().firstValue("Location").orElseThrow());
     }
 }
