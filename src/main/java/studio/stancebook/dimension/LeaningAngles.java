@@ -37,8 +37,8 @@ public final class LeaningAngles {
         return turned(key) ? -change : change;
     }
 
-    /** The name, which says what the angle is read from. */
-    public static String name(String key, String name) {
-        return turned(key) ? name.replace(KEPT, "from the vertical") : name;
+    /** The name or the definition, which say what the angle is read from. */
+    public static String words(String key, String words) {
+        return turned(key) ? words.replace(KEPT, "from the vertical").replace("low is fast", "high is fast") : words;
     }
 }

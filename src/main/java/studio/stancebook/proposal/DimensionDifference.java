@@ -81,7 +81,7 @@ public final class DimensionDifference {
 
     private static String label(String key) {
         return Dimension.ofKey(key)
-                .map(dimension -> LeaningAngles.name(key, dimension.label()))
+                .map(dimension -> LeaningAngles.words(key, dimension.label()))
                 .or(() -> Landmark.ofKey(key).map(Landmark::label))
                 .or(() -> Polyline.ofKey(key).map(Polyline::label))
                 .orElse(key.equals(Axle.FRONT.tyreKey()) ? "Front tyre" : "Rear tyre");

@@ -59,7 +59,7 @@ final class Openings {
         String leaning = "windscreen "
                 + NumberText.fixed(
                         LeaningAngles.value(Framework.SCREEN_ANGLE, angle.get().value()), 1) + "\u00b0 "
-                + LeaningAngles.name(Framework.SCREEN_ANGLE, "from the horizontal");
+                + LeaningAngles.words(Framework.SCREEN_ANGLE, "from the horizontal");
         String aimed = "aims "
                 + it.find(Framework.AIM)
                         .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))

@@ -70,7 +70,7 @@ record DimensionLine(
             return line(
                     dimension.key(),
                     dimension.code(),
-                    LeaningAngles.name(dimension.key(), dimension.label()),
+                    LeaningAngles.words(dimension.key(), dimension.label()),
                     dimension.unit() == Unit.MM
                             ? length(value)
                             : Formats.number(LeaningAngles.value(dimension.key(), value)),

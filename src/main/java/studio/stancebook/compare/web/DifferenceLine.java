@@ -23,8 +23,8 @@ record DifferenceLine(
         String unit =
                 measure.key().endsWith("-in-wheels") ? "wheels" : measure.unit().symbol();
         return new DifferenceLine(
-                LeaningAngles.name(measure.key(), measure.name()),
-                measure.definition(),
+                LeaningAngles.words(measure.key(), measure.name()),
+                LeaningAngles.words(measure.key(), measure.definition()),
                 one.name(),
                 unit,
                 NumberText.fixed(LeaningAngles.value(measure.key(), one.reference()), measure.decimals())

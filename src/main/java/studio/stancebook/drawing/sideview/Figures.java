@@ -155,7 +155,7 @@ final class Figures {
             String unit = ratio ? "" : measure.unit().symbol();
             rows.add(new Figure(
                     "",
-                    LeaningAngles.name(key, measure.name()),
+                    LeaningAngles.words(key, measure.name()),
                     ratio ? "" : text,
                     unit,
                     ratio ? text : "",

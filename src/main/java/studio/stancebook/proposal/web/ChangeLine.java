@@ -27,7 +27,7 @@ record ChangeLine(
         Finding before = change.before();
         Finding after = change.after();
         return new ChangeLine(
-                LeaningAngles.name(change.either().measure(), change.either().name()),
+                LeaningAngles.words(change.either().measure(), change.either().name()),
                 value(before),
                 value(after),
                 before == null ? null : before.verdict().key(),

@@ -112,7 +112,7 @@ class FindingWords {
             return words("proposal.part." + variable.valueKey()) + " "
                     + Amounts.size(move.change(), variable.unit(), unscaled) + " " + words(way);
         }
-        String label = LeaningAngles.name(key, variable.label());
+        String label = LeaningAngles.words(key, variable.label());
         return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) + " "
                 + Amounts.signed(LeaningAngles.change(key, move.change()), variable.unit(), unscaled);
     }

@@ -88,7 +88,7 @@ final class ProposalStrips {
     }
 
     private static StripReading fromVertical(StripReading kept) {
-        return kept.mirrored(LeaningAngles.name(kept.measure(), kept.name()), AngleReference.VERTICAL::of);
+        return kept.mirrored(LeaningAngles.words(kept.measure(), kept.name()), AngleReference.VERTICAL::of);
     }
 
     private void addClass(StripReading.Builder reading, String measure) {
