@@ -11,6 +11,7 @@ import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Impossible;
+import studio.stancebook.quantity.ShownUnits;
 
 /** A benchmark package as somebody wants it recorded; immutable. */
 public final class PackageDraft {
@@ -108,7 +109,7 @@ public final class PackageDraft {
     public List<Disagreement> disagreements() {
         List<Disagreement> known = disagreements;
         if (known == null) {
-            known = Soundness.disagreements(dimensions);
+            known = ShownUnits.asKept(() -> Soundness.disagreements(dimensions));
             disagreements = known;
         }
         return known;

@@ -96,6 +96,7 @@ final class DimensionSampler {
 
     private void body() {
         put(Landmark.COWL, s.cowl());
+        put(Landmark.BONNET_EDGE, pencil.bonnetEdge());
         put(Landmark.SCREEN_TOP, s.screenTop());
         put(Landmark.ROOF_APEX, s.apex());
         put(Landmark.BACKLIGHT_TOP, s.roofEnd());
@@ -122,9 +123,19 @@ final class DimensionSampler {
         double gap = 0.02 * chance.bell();
         put(Landmark.ARCH_FRONT_TOP, 0, s.archTop() + gap * s.d());
         put(Landmark.ARCH_REAR_TOP, s.wheelbase(), s.archTop() + gap * 0.6 * s.d());
+        archEdges(opening);
         double cut = from + (0.04 + 0.06 * (1 + chance.bell())) * s.d();
         put(Landmark.FRONT_DOOR_CUT, cut, s.rocker() - rake / 2);
         put(Landmark.REAR_DOOR_CUT, rearCut(cut, to), s.rocker() + rake / 2);
+    }
+
+    /** The openings lie behind the wheels of some vehicles of a class and ahead of those of others. */
+    private void archEdges(double halfOpening) {
+        double behind = 0.03 * s.d() * s.character();
+        put(Landmark.ARCH_FRONT_FORE, behind - halfOpening, s.centre());
+        put(Landmark.ARCH_FRONT_AFT, behind + halfOpening, s.centre());
+        put(Landmark.ARCH_REAR_FORE, s.wheelbase() + behind - halfOpening, s.centre());
+        put(Landmark.ARCH_REAR_AFT, s.wheelbase() + behind + halfOpening, s.centre());
     }
 
     private double rearCut(double frontCut, double sillEnd) {

@@ -62,14 +62,19 @@ final class OutlineGenerator {
         return points.stream().map(Contour::rounded).toList();
     }
 
+    /** The front upper edge of the bonnet. */
+    Point bonnetEdge() {
+        return new Point(s.noseRake() + 0.14 * d - s.frontOverhang(), s.noseHeight());
+    }
+
     /** The upper silhouette from the foot of the nose to the foot of the tail. */
     List<Point> outline() {
         double front = -s.frontOverhang();
         Point foot = noseFoot();
         double tipZ = foot.z() + 0.42 * (s.noseHeight() - 0.10 * d - foot.z());
         Point tip = new Point(front, tipZ);
-        double edgeX = front + s.noseRake() + 0.14 * d;
-        Point edge = new Point(edgeX, s.noseHeight());
+        Point edge = bonnetEdge();
+        double edgeX = edge.x();
         double bonnet = slopeDeg(edge, s.cowl());
         double lipX = front + 0.5 * s.noseRake();
         double drop = Math.max(0.12 * d, (edgeX - lipX) * tan(bonnet + 24));

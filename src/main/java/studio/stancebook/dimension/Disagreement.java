@@ -2,6 +2,7 @@ package studio.stancebook.dimension;
 
 import java.util.List;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * Values of one set that contradict each other: one that was recorded twice, or an impossible order.
@@ -56,17 +57,17 @@ public record Disagreement(List<String> keys, double gap, String message) {
     }
 
     /** How values of a unit are written: a sketch without dimensions has no unit of length, and small numbers. */
-    record Amounts(String symbol, int decimals) {
+    record Amounts(Unit unit, boolean sketch) {
 
         static Amounts of(Unit unit, Scale scale) {
-            if (unit == Unit.DEG) {
-                return new Amounts("°", 1);
-            }
-            return scale == Scale.UNSCALED ? new Amounts("", 3) : new Amounts(" " + unit.symbol(), 1);
+            return new Amounts(unit, unit == Unit.MM && scale == Scale.UNSCALED);
         }
 
         String text(double value) {
-            return NumberText.plain(value, decimals) + symbol;
+            if (sketch) {
+                return NumberText.plain(value, 3);
+            }
+            return unit == Unit.MM ? ShownUnits.text(value, 1) : NumberText.plain(value, 1) + unit.symbol();
         }
     }
 }

@@ -28,7 +28,12 @@ public enum Landmark {
     H_POINT("hPoint", "H-point", new Interval(-0.4, 1), new Interval(0.06, 0.9)),
     FRONT_DOOR_CUT(
             "frontDoorCut", "Front door shut line at the rocker", new Interval(-0.4, 0.8), new Interval(0.02, 0.8)),
-    REAR_DOOR_CUT("rearDoorCut", "Rear door shut line at the rocker", new Interval(0.1, 1.3), new Interval(0.02, 0.8));
+    REAR_DOOR_CUT("rearDoorCut", "Rear door shut line at the rocker", new Interval(0.1, 1.3), new Interval(0.02, 0.8)),
+    BONNET_EDGE("bonnetEdge", "Bonnet, front upper edge", new Interval(-0.8, 0.5), new Interval(0.1, 1)),
+    ARCH_FRONT_FORE("archFrontFore", "Front wheel arch, front edge", new Interval(-0.5, 0.1), new Interval(0.02, 0.6)),
+    ARCH_FRONT_AFT("archFrontAft", "Front wheel arch, rear edge", new Interval(-0.1, 0.5), new Interval(0.02, 0.6)),
+    ARCH_REAR_FORE("archRearFore", "Rear wheel arch, front edge", new Interval(0.5, 1.1), new Interval(0.02, 0.6)),
+    ARCH_REAR_AFT("archRearAft", "Rear wheel arch, rear edge", new Interval(0.9, 1.5), new Interval(0.02, 0.6));
 
     private static final Map<String, Landmark> BY_KEY =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Landmark::key, Function.identity()));

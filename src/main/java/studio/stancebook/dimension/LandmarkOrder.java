@@ -24,9 +24,22 @@ final class LandmarkOrder {
             new Pair(BELT_FRONT, BELT_REAR),
             new Pair(ROCKER_FRONT, ROCKER_REAR),
             new Pair(ARCH_FRONT_TOP, ARCH_REAR_TOP),
-            new Pair(FRONT_DOOR_CUT, REAR_DOOR_CUT));
-    private static final List<Pair> BASE_TO_TOP =
-            List.of(new Pair(COWL, SCREEN_TOP), new Pair(BACKLIGHT_BASE, BACKLIGHT_TOP));
+            new Pair(FRONT_DOOR_CUT, REAR_DOOR_CUT),
+            new Pair(BONNET_EDGE, COWL),
+            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
+            new Pair(ARCH_FRONT_TOP, ARCH_FRONT_AFT),
+            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_AFT),
+            new Pair(ARCH_FRONT_AFT, ARCH_REAR_FORE),
+            new Pair(ARCH_REAR_FORE, ARCH_REAR_TOP),
+            new Pair(ARCH_REAR_TOP, ARCH_REAR_AFT),
+            new Pair(ARCH_REAR_FORE, ARCH_REAR_AFT));
+    private static final List<Pair> BASE_TO_TOP = List.of(
+            new Pair(COWL, SCREEN_TOP),
+            new Pair(BACKLIGHT_BASE, BACKLIGHT_TOP),
+            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
+            new Pair(ARCH_FRONT_AFT, ARCH_FRONT_TOP),
+            new Pair(ARCH_REAR_FORE, ARCH_REAR_TOP),
+            new Pair(ARCH_REAR_AFT, ARCH_REAR_TOP));
 
     private final DimensionSet set;
 

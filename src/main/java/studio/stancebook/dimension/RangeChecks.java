@@ -6,6 +6,7 @@ import studio.stancebook.geometry.Point;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /** Refuses values that no side view has; a typing error is the usual cause. Ranges: studio decisions 0004 and 0082. */
 public final class RangeChecks {
@@ -46,12 +47,26 @@ public final class RangeChecks {
 
     private static void check(String key, double value, Interval range, Unit unit, List<FieldError> problems) {
         if (!range.contains(value)) {
-            String accepted = text(range.lower()) + " to " + text(range.upper());
             problems.add(new FieldError(
                     key,
-                    (text(value) + " " + unit.symbol()).strip() + " is outside the plausible range " + accepted
-                            + (unit.symbol().isEmpty() ? "." : " " + unit.symbol() + ".")));
+                    written(key, value, unit) + " is outside the plausible range " + written(key, range, unit) + "."));
         }
+    }
+
+    private static String written(String key, double value, Unit unit) {
+        return unit == Unit.MM
+                ? ShownUnits.text(value, 3)
+                : (text(LeaningAngles.value(key, value)) + " " + unit.symbol()).strip();
+    }
+
+    private static String written(String key, Interval range, Unit unit) {
+        if (unit == Unit.MM) {
+            return ShownUnits.current().length().range(range, 3);
+        }
+        boolean turned = LeaningAngles.turned(key);
+        double least = LeaningAngles.value(key, turned ? range.upper() : range.lower());
+        double most = LeaningAngles.value(key, turned ? range.lower() : range.upper());
+        return (text(least) + " to " + text(most) + " " + unit.symbol()).strip();
     }
 
     private static void checkLandmark(DimensionSet set, Landmark landmark, Point point, List<FieldError> problems) {
@@ -70,11 +85,14 @@ public final class RangeChecks {
         double least = shares.lower() * wheelbase;
         double most = shares.upper() * wheelbase;
         if (!(least <= value && value <= most)) {
-            String unit = set.scale() == Scale.UNSCALED ? "" : " mm";
+            boolean sketch = set.scale() == Scale.UNSCALED;
+            String range = sketch
+                    ? text(least) + " to " + text(most)
+                    : ShownUnits.current().length().range(new Interval(least, most), 3);
             problems.add(new FieldError(
                     landmark.key(),
-                    landmark.label() + ", " + axis + ": " + text(value) + unit + " is outside the plausible range "
-                            + text(least) + " to " + text(most) + unit + ", which is " + text(shares.lower()) + " to "
+                    landmark.label() + ", " + axis + ": " + (sketch ? text(value) : ShownUnits.text(value, 3))
+                            + " is outside the plausible range " + range + ", which is " + text(shares.lower()) + " to "
                             + text(shares.upper()) + " of the wheelbase."));
         }
     }
@@ -103,8 +121,8 @@ public final class RangeChecks {
                 .filter(length -> length <= wheelbase)
                 .forEach(length -> problems.add(new FieldError(
                         Dimension.OVERALL_LENGTH.key(),
-                        "The overall length, " + text(length) + " mm, must exceed the wheelbase, " + text(wheelbase)
-                                + " mm.")));
+                        "The overall length, " + ShownUnits.text(length, 3) + ", must exceed the wheelbase, "
+                                + ShownUnits.text(wheelbase, 3) + ".")));
     }
 
     private static String text(double value) {

@@ -176,6 +176,11 @@ public final class Readings {
         put(ARCH_REAR_TOP_Z, z(Landmark.ARCH_REAR_TOP));
         put(ARCH_FRONT_TOP_X, x(Landmark.ARCH_FRONT_TOP));
         put(ARCH_REAR_TOP_X, x(Landmark.ARCH_REAR_TOP));
+        put(ARCH_FRONT_FORE_X, x(Landmark.ARCH_FRONT_FORE));
+        put(ARCH_FRONT_AFT_X, x(Landmark.ARCH_FRONT_AFT));
+        put(ARCH_REAR_FORE_X, x(Landmark.ARCH_REAR_FORE));
+        put(ARCH_REAR_AFT_X, x(Landmark.ARCH_REAR_AFT));
+        put(BONNET_EDGE_Z, z(Landmark.BONNET_EDGE));
         put(H_POINT_X, x(Landmark.H_POINT));
         put(FRONT_DOOR_CUT_X, x(Landmark.FRONT_DOOR_CUT));
         put(REAR_DOOR_CUT_X, x(Landmark.REAR_DOOR_CUT));

@@ -1,6 +1,6 @@
 package studio.stancebook.measure;
 
-import studio.stancebook.dimension.LengthText;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.Rounding;
 
 /** The footprint in square feet as 49 CFR 523.2 rounds it. */
@@ -24,6 +24,6 @@ public final class Footprint {
     }
 
     private static double inches(double mm) {
-        return Rounding.halfUp(mm / LengthText.MM_PER_INCH, 1);
+        return Rounding.halfUp(mm / LengthUnit.MM_PER_INCH, 1);
     }
 }

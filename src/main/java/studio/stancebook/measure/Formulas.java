@@ -24,6 +24,11 @@ final class Formulas {
         return Formula.Result.of(s.get(arch).minus(tyreTop).over(s.get(WHEEL_DIAMETER)));
     }
 
+    /** The x halfway between the edges of a wheel opening. */
+    static Estimate archCentre(Subject s, Reading fore, Reading aft) {
+        return s.get(fore).plus(s.get(aft)).times(0.5);
+    }
+
     static Formula.Result screenAim(Subject s) {
         Estimate rise = s.get(SCREEN_TOP_Z).minus(s.get(COWL_Z));
         Estimate run = s.get(SCREEN_TOP_X).minus(s.get(COWL_X));

@@ -8,6 +8,7 @@ import studio.stancebook.geometry.OffRoadDimensions;
 import studio.stancebook.geometry.OffRoadJudgement;
 import studio.stancebook.geometry.OffRoadQuantity;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * One regulation's off-road criteria as a page shows them.
@@ -63,18 +64,21 @@ public record OffRoadTable(
     }
 
     private static Line line(OffRoadJudgement.Line line) {
-        String unit = line.criterion().unit().equals("deg") ? "°" : " mm";
+        boolean degrees = line.criterion().unit().equals("deg");
         List<String> quantities = line.criterion().quantities().stream()
                 .map(OffRoadQuantity::key)
                 .map(key -> "geometry.off-road.quantity." + key)
                 .toList();
-        String least = NumberText.plain(line.criterion().least(), 0) + unit;
+        String least = text(line.criterion().least(), 0, degrees);
         String value = line.value().isPresent() && Double.isFinite(line.value().getAsDouble())
-                ? NumberText.plain(line.value().getAsDouble(), 1) + unit
+                ? text(line.value().getAsDouble(), 1, degrees)
                 : "";
-        String by =
-                line.outcome() instanceof CriterionOutcome.Missed missed ? NumberText.plain(missed.by(), 1) + unit : "";
+        String by = line.outcome() instanceof CriterionOutcome.Missed missed ? text(missed.by(), 1, degrees) : "";
         return new Line(quantities, least, value, outcome(line.outcome()), by, line.reasons());
+    }
+
+    private static String text(double value, int decimals, boolean degrees) {
+        return degrees ? NumberText.plain(value, decimals) + "°" : ShownUnits.text(value, decimals);
     }
 
     private static String outcome(CriterionOutcome outcome) {

@@ -1,10 +1,13 @@
 package studio.stancebook.measure;
 
 import static studio.stancebook.dimension.Reading.*;
+import static studio.stancebook.measure.Formulas.archCentre;
 import static studio.stancebook.measure.Formulas.archGap;
 import static studio.stancebook.measure.MeasureGroup.*;
 import static studio.stancebook.measure.MeasureUnit.*;
 
+import java.util.Locale;
+import studio.stancebook.dimension.Reading;
 import studio.stancebook.measure.Measure.MeasureText;
 
 /** What is counted in wheels; D is the mean of the front and rear overall tyre diameters. */
@@ -14,6 +17,7 @@ final class WheelMeasures extends MeasureList {
         wheels();
         heightsAndDeck();
         stance();
+        archOpenings();
         doors();
     }
 
@@ -88,6 +92,12 @@ final class WheelMeasures extends MeasureList {
                 "Height of the cowl, the base of the windscreen, in tyre diameters.",
                 "higher bonnet and driver",
                 COWL_Z);
+        inWheels(
+                "bonnet-edge-height-in-wheels",
+                "Bonnet edge height in wheels",
+                "Height of the front upper edge of the bonnet, in tyre diameters.",
+                "higher, blunter nose",
+                BONNET_EDGE_Z);
         inWheels(
                 "tail-height-in-wheels",
                 "Tail height in wheels",
@@ -172,14 +182,14 @@ final class WheelMeasures extends MeasureList {
                 WHEEL_DIAMETER);
         inWheels(
                 "arch-offset-front-in-wheels",
-                "Front arch behind the wheel centre",
+                "Front arch top behind the wheel centre",
                 "Distance of the top of the front wheel arch behind the wheel centre, in tyre diameters; 0 right above it.",
                 "arch further to the rear",
                 ARCH_FRONT_TOP_X);
         add(
                 new MeasureText(
                         "arch-offset-rear-in-wheels",
-                        "Rear arch behind the wheel centre",
+                        "Rear arch top behind the wheel centre",
                         WHEELS,
                         RATIO,
                         2,
@@ -214,6 +224,56 @@ final class WheelMeasures extends MeasureList {
                 "Distance from the front wheel centre back to the cowl, in tyre diameters.",
                 "cabin further to the rear",
                 COWL_X);
+    }
+
+    private void archOpenings() {
+        ratioOfOpening("arch-opening-front", "Front", FRONT_TYRE_DIAMETER, ARCH_FRONT_FORE_X, ARCH_FRONT_AFT_X);
+        ratioOfOpening("arch-opening-rear", "Rear", REAR_TYRE_DIAMETER, ARCH_REAR_FORE_X, ARCH_REAR_AFT_X);
+        add(
+                centreText("arch-centre-front-in-wheels", "Front"),
+                s -> Formula.Result.of(
+                        archCentre(s, ARCH_FRONT_FORE_X, ARCH_FRONT_AFT_X).over(s.get(WHEEL_DIAMETER))),
+                ARCH_FRONT_FORE_X,
+                ARCH_FRONT_AFT_X,
+                WHEEL_DIAMETER);
+        add(
+                centreText("arch-centre-rear-in-wheels", "Rear"),
+                s -> Formula.Result.of(archCentre(s, ARCH_REAR_FORE_X, ARCH_REAR_AFT_X)
+                        .minus(s.get(WHEELBASE))
+                        .over(s.get(WHEEL_DIAMETER))),
+                ARCH_REAR_FORE_X,
+                ARCH_REAR_AFT_X,
+                WHEELBASE,
+                WHEEL_DIAMETER);
+    }
+
+    private void ratioOfOpening(String key, String end, Reading diameter, Reading fore, Reading aft) {
+        add(
+                new MeasureText(
+                        key,
+                        end + " arch opening over the tyre",
+                        WHEELS,
+                        RATIO,
+                        3,
+                        end
+                                + " arch opening from its front edge to its rear edge, over the diameter of the tyre in it.",
+                        "larger opening around the tyre"),
+                s -> Formula.Result.of(s.get(aft).minus(s.get(fore)).over(s.get(diameter))),
+                fore,
+                aft,
+                diameter);
+    }
+
+    private static MeasureText centreText(String key, String end) {
+        return new MeasureText(
+                key,
+                end + " arch opening behind the wheel centre",
+                WHEELS,
+                RATIO,
+                3,
+                "Middle of the " + end.toLowerCase(Locale.ROOT)
+                        + " arch opening, between its edges, behind the wheel centre, in tyre diameters; 0 right at it.",
+                "opening further to the rear");
     }
 
     private void doors() {

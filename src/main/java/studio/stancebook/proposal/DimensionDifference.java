@@ -10,11 +10,13 @@ import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.tyre.TyreDesignation;
 
 /** What differs between the dimensions of two revisions. */
@@ -79,7 +81,7 @@ public final class DimensionDifference {
 
     private static String label(String key) {
         return Dimension.ofKey(key)
-                .map(Dimension::label)
+                .map(dimension -> LeaningAngles.words(key, dimension.label()))
                 .or(() -> Landmark.ofKey(key).map(Landmark::label))
                 .or(() -> Polyline.ofKey(key).map(Polyline::label))
                 .orElse(key.equals(Axle.FRONT.tyreKey()) ? "Front tyre" : "Rear tyre");
@@ -90,10 +92,10 @@ public final class DimensionDifference {
             return "";
         }
         if (value instanceof Double number) {
-            return number(number) + unit(key);
+            return number(key, number) + unit(key);
         }
         if (value instanceof Point point) {
-            return "x " + number(point.x()) + ", z " + number(point.z()) + unit(key);
+            return "x " + number(key, point.x()) + ", z " + number(key, point.z()) + unit(key);
         }
         if (value instanceof List<?> points) {
             return points.size() + " points";
@@ -103,28 +105,44 @@ public final class DimensionDifference {
 
     private String difference(String key, @Nullable Object from, @Nullable Object to) {
         if (from instanceof Double first && to instanceof Double second) {
-            return signed(second - first) + unit(key);
+            return signed(key, second - first) + unit(key);
         }
         if (from instanceof Point first && to instanceof Point second) {
-            return "x " + signed(second.x() - first.x()) + ", z " + signed(second.z() - first.z()) + unit(key);
+            return "x " + signed(key, second.x() - first.x()) + ", z " + signed(key, second.z() - first.z())
+                    + unit(key);
         }
         return "";
     }
 
     private String unit(String key) {
-        Unit unit = Dimension.ofKey(key).map(Dimension::unit).orElse(Unit.MM);
+        Unit unit = unitOf(key);
         boolean sketch = unit == Unit.MM && after.scale() == Scale.UNSCALED;
-        return Optional.of(unit.symbol())
+        return Optional.of(unit == Unit.MM ? ShownUnits.symbol() : unit.symbol())
                 .filter(symbol -> !symbol.isEmpty() && !sketch)
                 .map(symbol -> unit == Unit.DEG ? symbol : " " + symbol)
                 .orElse("");
     }
 
-    private static String number(double value) {
-        return NumberText.plain(value, DECIMALS).replace('-', '\u2212');
+    private String number(String key, double value) {
+        double shown = LeaningAngles.value(key, value);
+        return written(key, shown);
     }
 
-    private static String signed(double value) {
-        return (value > 0 ? "+" : "") + number(value);
+    private String signed(String key, double change) {
+        double shown = LeaningAngles.change(key, change);
+        return (shown > 0 ? "+" : "") + written(key, shown);
+    }
+
+    private String written(String key, double value) {
+        return (length(key) ? ShownUnits.plain(value, DECIMALS) : NumberText.plain(value, DECIMALS))
+                .replace('-', '\u2212');
+    }
+
+    private boolean length(String key) {
+        return unitOf(key) == Unit.MM && after.scale() != Scale.UNSCALED;
+    }
+
+    private static Unit unitOf(String key) {
+        return Dimension.ofKey(key).map(Dimension::unit).orElse(Unit.MM);
     }
 }

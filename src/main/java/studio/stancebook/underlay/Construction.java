@@ -7,6 +7,7 @@ import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.LetterWidths;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.underlay.Canvas.Pen;
 
 /** Draws the lines of a framework: ground, tyres, wheel ruler, heights, windscreen, doors, angles and their zones. */
@@ -151,7 +152,7 @@ final class Construction {
     }
 
     private String amount(String measure, String name, double mm) {
-        return name + " " + NumberText.plain(mm, 0) + " \u00b7 "
+        return name + " " + ShownUnits.label(mm, 0) + " \u00b7 "
                 + it.find(measure)
                         .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))
                         .orElse("")
@@ -180,8 +181,8 @@ final class Construction {
             canvas.paperLine(Pen.FINE, x, y - 0.6 * em, x, y + 0.6 * em);
             canvas.paperLine(Pen.SLASH, x - 0.35 * em, y + 0.35 * em, x + 0.35 * em, y - 0.35 * em);
         }
-        String mm = NumberText.plain(to - from, 0);
-        for (String text : List.of(name + " " + mm, name.substring(0, 4) + " " + mm, mm)) {
+        String length = ShownUnits.label(to - from, 0);
+        for (String text : List.of(name + " " + length, name.substring(0, 4) + " " + length, length)) {
             boolean fits = LetterWidths.em(text, false) * em < x2 - x1 - 2 * em;
             if (fits && canvas.words(text, (x1 + x2) / 2, y + 0.35 * em, Anchor.MIDDLE, false)) {
                 return;

@@ -13,6 +13,7 @@ import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.Path;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.underlay.Canvas.Pen;
 
 /** The foot of a sheet: title, scale, the bar to check the print by, every proportion with its band, and the caution. */
@@ -96,8 +97,8 @@ final class FigureTable {
 
     private String size() {
         return "1:" + layout.denominator() + " on " + layout.paper() + " \u00b7 tyre " + it.tyre() + ", D "
-                + NumberText.plain(it.diameter(), 0) + " mm \u00b7 wheelbase "
-                + NumberText.plain(it.wheelbase(), 0) + " mm";
+                + ShownUnits.text(it.diameter(), 0) + " \u00b7 wheelbase "
+                + ShownUnits.text(it.wheelbase(), 0);
     }
 
     /** 100 mm on paper in tenths, whatever the scale. */
@@ -124,7 +125,7 @@ final class FigureTable {
         List<Proportion> all = List.copyOf(it.proportions().values());
         for (int column = 0; column < 2 && column * ROWS < all.size(); column++) {
             double x = left + column * (width + 2 * em);
-            rows.add(row(x, width, 0, List.of("Proportion", "value", "mm", "band", "")));
+            rows.add(row(x, width, 0, List.of("Proportion", "value", ShownUnits.symbol(), "band", "")));
             int end = Math.min(all.size(), (column + 1) * ROWS);
             for (int i = column * ROWS; i < end; i++) {
                 rows.add(row(x, width, 1 + i - column * ROWS, cells(all.get(i))));
@@ -178,7 +179,7 @@ final class FigureTable {
         String value = number(proportion, proportion.value()) + (proportion.degrees() ? "\u00b0" : "");
         String mm = proportion.degrees()
                 ? ""
-                : NumberText.plain(proportion.value() * it.diameter(), 0).replace('-', '\u2212');
+                : ShownUnits.plain(proportion.value() * it.diameter(), 0).replace('-', '\u2212');
         Integer version = proportion.bandVersion();
         return List.of(name(proportion), value, mm, band(proportion), version == null ? "" : "v" + version);
     }

@@ -28,7 +28,7 @@ import studio.stancebook.problem.Impossible;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.quantity.Interval;
-import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.statistics.SortedColumn;
 
 /** Finds what a sheet is drawn from. */
@@ -175,7 +175,7 @@ public class Frameworks {
         }
         Double rim = order.tyre() == null ? null : order.tyre().rimDiameterMm();
         String said = order.tyre() == null
-                ? "diameter " + NumberText.plain(diameter, 1) + " mm"
+                ? "diameter " + ShownUnits.text(diameter, 1)
                 : order.tyre().text();
         return new Size(said, diameter, wheelbase, Wheel.of(0, diameter, rim), Wheel.of(wheelbase, diameter, rim));
     }
@@ -192,7 +192,7 @@ public class Frameworks {
 
     private static Size ownSize(@Nullable DimensionSet own) {
         if (own == null) {
-            throw Impossible.ofField("tyre", "Give a tyre size such as 265/70R17, or a wheelbase in mm.");
+            throw Impossible.ofField("tyre", "Give a tyre size such as 265/70R17, or a wheelbase.");
         }
         OptionalDouble front = own.tyreDiameter(Axle.FRONT);
         OptionalDouble rear = own.tyreDiameter(Axle.REAR);
@@ -203,9 +203,7 @@ public class Frameworks {
         }
         double wheelbase = own.scalar(Dimension.WHEELBASE).orElseThrow();
         double diameter = (front.getAsDouble() + rear.getAsDouble()) / 2;
-        String said = own.tyre(Axle.FRONT)
-                .map(tyre -> tyre.text())
-                .orElse("diameter " + NumberText.plain(diameter, 1) + " mm");
+        String said = own.tyre(Axle.FRONT).map(tyre -> tyre.text()).orElse("diameter " + ShownUnits.text(diameter, 1));
         return new Size(said, diameter, wheelbase, ownWheel(own, Axle.FRONT, 0), ownWheel(own, Axle.REAR, wheelbase));
     }
 

@@ -2,9 +2,11 @@ package studio.stancebook.underlay;
 
 import java.util.List;
 import java.util.Optional;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.underlay.Canvas.Pen;
 
 /** Draws what leans or opens: the windscreen and its aim, the shut lines of the doors, the planes of approach and departure. */
@@ -54,7 +56,10 @@ final class Openings {
         double tick = 0.06 * d;
         canvas.line(Pen.LINE, -tick, aim.get(), tick, aim.get());
         aimZone(aim.get());
-        String leaning = "windscreen " + NumberText.fixed(angle.get().value(), 1) + "\u00b0";
+        String leaning = "windscreen "
+                + NumberText.fixed(
+                        LeaningAngles.value(Framework.SCREEN_ANGLE, angle.get().value()), 1) + "\u00b0 "
+                + LeaningAngles.words(Framework.SCREEN_ANGLE, "from the horizontal");
         String aimed = "aims "
                 + it.find(Framework.AIM)
                         .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))
@@ -93,7 +98,7 @@ final class Openings {
             canvas.line(Pen.EDGE, zone.upper(), from, zone.upper(), to);
         }
         canvas.line(Pen.LINE, x, from, x, to);
-        String text = "cowl " + NumberText.plain(x, 0).replace('-', '\u2212');
+        String text = "cowl " + ShownUnits.label(x, 0).replace('-', '\u2212');
         canvas.words(text, layout.x(x) - 0.6 * em, layout.y(to) + 0.8 * em, Anchor.END, false);
     }
 
@@ -109,7 +114,7 @@ final class Openings {
             canvas.line(Pen.FINE, x, foot, x, head);
             double side = anchor == Anchor.START ? 0.6 * em : -0.6 * em;
             canvas.words(
-                    name + " " + NumberText.plain(x, 0), layout.x(x) + side, layout.y(head) + 0.8 * em, anchor, false);
+                    name + " " + ShownUnits.label(x, 0), layout.x(x) + side, layout.y(head) + 0.8 * em, anchor, false);
         });
     }
 

@@ -10,6 +10,7 @@ import studio.stancebook.access.SignedIn;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.VectorPage;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /** Construction sheets to draw over, true to scale. */
 @Component
@@ -66,7 +67,7 @@ public class Underlays {
                         + (p.degrees() ? " degrees" : " wheels"))
                 .collect(Collectors.joining(", "));
         return "Construction sheet facing left at 1:" + layout.denominator() + ", tyre diameter "
-                + NumberText.plain(framework.diameter(), 0) + " mm, wheelbase "
-                + NumberText.plain(framework.wheelbase(), 0) + " mm. " + values + ".";
+                + ShownUnits.text(framework.diameter(), 0) + ", wheelbase "
+                + ShownUnits.text(framework.wheelbase(), 0) + ". " + values + ".";
     }
 }

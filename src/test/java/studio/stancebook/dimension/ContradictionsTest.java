@@ -95,6 +95,18 @@ class ContradictionsTest {
     }
 
     @Test
+    void reportsAnArchOpeningTurnedRoundAndABonnetBehindItsCowl() {
+        assertEquals(
+                List.of(
+                        "Front wheel arch, front edge, x, is 420 mm: it must lie ahead of front wheel arch, rear edge, -380 mm."),
+                messages(set().set(Landmark.ARCH_FRONT_FORE, 420, 350).set(Landmark.ARCH_FRONT_AFT, -380, 350)));
+        assertEquals(
+                List.of(
+                        "Bonnet, front upper edge, x, is 600 mm: it must lie ahead of cowl, base of the windscreen, 500 mm."),
+                messages(set().set(Landmark.BONNET_EDGE, 600, 900).set(Landmark.COWL, 500, 1000)));
+    }
+
+    @Test
     void reportsAWindscreenUpsideDown() {
         assertEquals(
                 List.of(

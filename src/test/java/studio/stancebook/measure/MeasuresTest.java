@@ -58,6 +58,13 @@ class MeasuresTest {
         // belt at x = 1400 between (700, 1080) and (3100, 1160)
         "belt-height-in-wheels, 1103.3333333333333/710",
         "cowl-height-in-wheels, 1100/710",
+        "bonnet-edge-height-in-wheels, 900/710",
+        // edges at -380 and 420 around a tyre of 700, at 2380 and 3200 around one of 720; wheels at 0 and 2800.
+        // Definitions: common practice, no source; studio decision 0101
+        "arch-opening-front, 800/700",
+        "arch-opening-rear, 820/720",
+        "arch-centre-front-in-wheels, 20/710",
+        "arch-centre-rear-in-wheels, -10/710",
         "tail-height-in-wheels, 1000/710",
         "deck-length-in-wheels, 150/710",
         "arch-offset-front-in-wheels, 10/710",

@@ -54,7 +54,12 @@ final class Sketches {
                 .set(Landmark.ARCH_REAR_TOP, 2790 * k, 790 * k)
                 .set(Landmark.H_POINT, 1500 * k, 700 * k)
                 .set(Landmark.FRONT_DOOR_CUT, 480 * k, 320 * k)
-                .set(Landmark.REAR_DOOR_CUT, 2450 * k, 340 * k);
+                .set(Landmark.REAR_DOOR_CUT, 2450 * k, 340 * k)
+                .set(Landmark.BONNET_EDGE, -700 * k, 900 * k)
+                .set(Landmark.ARCH_FRONT_FORE, -380 * k, 350 * k)
+                .set(Landmark.ARCH_FRONT_AFT, 420 * k, 350 * k)
+                .set(Landmark.ARCH_REAR_FORE, 2380 * k, 360 * k)
+                .set(Landmark.ARCH_REAR_AFT, 3200 * k, 360 * k);
     }
 
     private static void lines(DimensionSetBuilder set, double k) {

@@ -58,6 +58,41 @@ class CachedProposalPageTest extends ProposalPageVisitor {
     }
 
     @Test
+    void isKeptInTheUnitsOfWhoReadsIt() {
+        String page = address(made(Role.DESIGNER));
+        StudioBrowser inches = studio.browser(Role.VIEWER);
+        inches.submit("/", "/units", Map.of("length", "in"));
+
+        // 2800 / 25.4 = 110.236...
+        assertThat(studio.browser(Role.VIEWER).get(page).body())
+                .contains("2800")
+                .doesNotContain("110.24");
+        assertThat(inches.get(page).body()).contains("110.24 in").doesNotContain("2800 mm");
+        assertThat(studio.browser(Role.VIEWER).get(page).body())
+                .contains("2800")
+                .doesNotContain("110.24");
+    }
+
+    @Test
+    void leavesWhatProgramsReadAsItIs() {
+        long id = made(Role.DESIGNER).id();
+        StudioBrowser browser = studio.browser(Role.VIEWER);
+        browser.submit("/", "/units", Map.of("length", "in"));
+        browser.submit("/", "/units", Map.of("angles", "vertical"));
+
+        String answer = studio.api(Role.VIEWER)
+                .get()
+                .uri("/api/v1/proposals/" + id)
+                .header("Cookie", "units=in-vertical")
+                .exchange()
+                .expectStatus()
+                .isOk()
+                .returnResult(String.class)
+                .getResponseBody();
+        assertThat(answer).contains("\"wheelbase\":2800").doesNotContain("110.2");
+    }
+
+    @Test
     void showsWhatOthersChangedAtTheNextRequest() {
         ProposalView proposal = made(Role.DESIGNER);
         SignedIn designer = studio.person(Role.DESIGNER);

@@ -26,9 +26,9 @@ final class ReadOnly {
     /** Requests that may change something. */
     static final RequestMatcher WRITES = request -> !READING.contains(request.getMethod());
 
-    /** They store nothing. */
-    private static final RequestMatcher CALCULATIONS =
-            new OrRequestMatcher(List.of(pathPattern("/api/v1/geometry/**"), pathPattern("/api/v1/proposals/*/moves")));
+    /** They store nothing: calculations, and the choice of units, which is kept in a cookie. */
+    private static final RequestMatcher STORING_NOTHING = new OrRequestMatcher(List.of(
+            pathPattern("/api/v1/geometry/**"), pathPattern("/api/v1/proposals/*/moves"), pathPattern("/units")));
 
     private static final RequestMatcher OWN_ACCOUNT =
             new OrRequestMatcher(List.of(pathPattern("/account/**"), pathPattern("/api/v1/tokens/**")));
@@ -39,7 +39,7 @@ final class ReadOnly {
             Supplier<? extends @Nullable Authentication> who, RequestAuthorizationContext what) {
         Authentication authentication = who.get();
         return new AuthorizationDecision(Permitted.person(authentication).isPresent()
-                && (CALCULATIONS.matches(what.getRequest()) || mayWrite(authentication, what)));
+                && (STORING_NOTHING.matches(what.getRequest()) || mayWrite(authentication, what)));
     }
 
     /** Whether somebody came by a token that may only read. */

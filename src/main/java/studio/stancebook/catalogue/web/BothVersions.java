@@ -72,12 +72,12 @@ class BothVersions {
     }
 
     private static void add(Section section, Map<String, String> labels) {
-        section.entries().forEach(entry -> labels.put(entry.name(), entry.label()));
+        section.entries().forEach(entry -> labels.put(entry.name(), entry.labelAndUnit()));
         section.points().forEach(point -> {
-            labels.put(point.x().name(), point.x().label());
-            labels.put(point.z().name(), point.z().label());
+            labels.put(point.x().name(), point.x().labelAndUnit());
+            labels.put(point.z().name(), point.z().labelAndUnit());
         });
-        section.lines().forEach(line -> labels.put(line.name(), line.label()));
+        section.lines().forEach(line -> labels.put(line.name(), line.labelAndUnit()));
     }
 
     private String words(String key, Object... places) {

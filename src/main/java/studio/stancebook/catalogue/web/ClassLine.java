@@ -2,6 +2,7 @@ package studio.stancebook.catalogue.web;
 
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.statistics.ClassSize;
 import studio.stancebook.statistics.QuantileType;
@@ -36,12 +37,12 @@ record ClassLine(
         String mad) {
 
     static ClassLine of(Measure measure, ClassSnapshot snapshot, QuantileType type) {
-        SortedColumn column = snapshot.column(measure.key());
+        SortedColumn column = Formats.asRead(snapshot.column(measure.key()), measure);
         Summary summary = Summary.of(column, type);
         return new ClassLine(
                 measure.key(),
-                measure.name(),
-                measure.definition(),
+                LeaningAngles.words(measure.key(), measure.name()),
+                LeaningAngles.words(measure.key(), measure.definition()),
                 measure.unit().symbol(),
                 summary.n(),
                 SpreadPicture.of(column, type),

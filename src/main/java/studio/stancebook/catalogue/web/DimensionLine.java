@@ -9,6 +9,7 @@ import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Recorded;
 import studio.stancebook.dimension.Scale;
@@ -16,6 +17,7 @@ import studio.stancebook.dimension.Unit;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.geometry.Point;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * One recorded value as the page of its package shows it; texts, empty where there is nothing to say.
@@ -59,7 +61,7 @@ record DimensionLine(
         private DimensionLine tyre(Axle axle) {
             var designation = set.tyre(axle).orElseThrow();
             String name = axle == Axle.FRONT ? "Front tyre" : "Rear tyre";
-            String diameter = Formats.number(designation.overallDiameterMm());
+            String diameter = length(designation.overallDiameterMm());
             String value = designation.text() + ", \u2300 " + diameter;
             return line(axle.tyreKey(), "", name, value, Unit.MM, Variable.of(axle.tyreDiameter()));
         }
@@ -68,14 +70,24 @@ record DimensionLine(
             return line(
                     dimension.key(),
                     dimension.code(),
-                    dimension.label(),
-                    Formats.number(value),
+                    LeaningAngles.words(dimension.key(), dimension.label()),
+                    dimension.unit() == Unit.MM
+                            ? length(value)
+                            : Formats.number(LeaningAngles.value(dimension.key(), value)),
                     dimension.unit(),
                     Variable.of(dimension));
         }
 
+        private String length(double mm) {
+            return set.scale() == Scale.UNSCALED ? Formats.number(mm) : ShownUnits.plain(mm, 2);
+        }
+
+        private static String uncertainty(double value, Unit unit) {
+            return unit == Unit.MM ? ShownUnits.plain(value, 1) : NumberText.plain(value, 1);
+        }
+
         private DimensionLine landmark(Landmark landmark, Point point) {
-            String value = "x " + Formats.number(point.x()) + ", z " + Formats.number(point.z());
+            String value = "x " + length(point.x()) + ", z " + length(point.z());
             return line(landmark.key(), "", landmark.label(), value, Unit.MM, Variable.x(landmark));
         }
 
@@ -92,8 +104,8 @@ record DimensionLine(
                     code,
                     name,
                     value,
-                    sketch ? "" : unit.symbol(),
-                    unit == Unit.COUNT || sketch ? "" : NumberText.plain(set.standardUncertainty(variable), 1),
+                    sketch ? "" : unit == Unit.MM ? ShownUnits.symbol() : unit.symbol(),
+                    unit == Unit.COUNT || sketch ? "" : uncertainty(set.standardUncertainty(variable), unit),
                     set.originOf(key).label(),
                     mark == null ? "" : mark.by(),
                     mark == null ? "" : Formats.time(mark.at()),

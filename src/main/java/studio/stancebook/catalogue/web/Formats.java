@@ -3,10 +3,13 @@ package studio.stancebook.catalogue.web;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.statistics.SortedColumn;
 
 /** Numbers and times as pages write them. */
 final class Formats {
@@ -34,6 +37,16 @@ final class Formats {
     /** A spread of a measure, with one decimal more than its values. */
     static String spread(OptionalDouble value, Measure measure) {
         return value.isPresent() ? NumberText.fixed(value.getAsDouble(), measure.decimals() + 1) : "";
+    }
+
+    /** The values of a measure as their reader reads them. */
+    static SortedColumn asRead(SortedColumn column, Measure measure) {
+        String key = measure.key();
+        return LeaningAngles.turned(key)
+                ? SortedColumn.of(Arrays.stream(column.toArray())
+                        .map(value -> LeaningAngles.value(key, value))
+                        .toArray())
+                : column;
     }
 
     /** A recorded number, without needless zeros. */

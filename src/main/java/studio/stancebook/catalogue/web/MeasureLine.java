@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureValue;
 import studio.stancebook.measure.Measured;
@@ -37,25 +38,26 @@ record MeasureLine(
         boolean apart) {
 
     static MeasureLine of(Measure measure, MeasureValue value, ClassSnapshot snapshot, boolean apart) {
-        SortedColumn column = snapshot.column(measure.key());
+        SortedColumn column = Formats.asRead(snapshot.column(measure.key()), measure);
         return value instanceof Measured measured
                 ? measured(measure, measured, column, apart)
                 : missing(measure, (NotMeasurable) value, column, apart);
     }
 
     private static MeasureLine measured(Measure measure, Measured value, SortedColumn column, boolean apart) {
+        double read = LeaningAngles.value(measure.key(), value.value());
         return new MeasureLine(
                 measure.key(),
-                measure.name(),
-                measure.definition(),
+                LeaningAngles.words(measure.key(), measure.name()),
+                LeaningAngles.words(measure.key(), measure.definition()),
                 true,
-                Formats.value(value.value(), measure),
+                Formats.value(read, measure),
                 measure.unit().symbol(),
                 Formats.spread(OptionalDouble.of(value.uncertainty()), measure),
                 notes(value),
-                column.countBelow(value.value()),
+                column.countBelow(read),
                 column.n(),
-                SpreadPicture.of(column, QuantileType.TYPE_7, OptionalDouble.of(value.value())),
+                SpreadPicture.of(column, QuantileType.TYPE_7, OptionalDouble.of(read)),
                 apart);
     }
 
@@ -67,8 +69,8 @@ record MeasureLine(
     private static MeasureLine missing(Measure measure, NotMeasurable value, SortedColumn column, boolean apart) {
         return new MeasureLine(
                 measure.key(),
-                measure.name(),
-                measure.definition(),
+                LeaningAngles.words(measure.key(), measure.name()),
+                LeaningAngles.words(measure.key(), measure.definition()),
                 false,
                 "",
                 "",

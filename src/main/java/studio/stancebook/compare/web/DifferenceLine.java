@@ -1,8 +1,10 @@
 package studio.stancebook.compare.web;
 
 import studio.stancebook.compare.Difference;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /** A difference as the page writes it; empty where there is nothing to write. */
 record DifferenceLine(
@@ -21,14 +23,18 @@ record DifferenceLine(
         String unit =
                 measure.key().endsWith("-in-wheels") ? "wheels" : measure.unit().symbol();
         return new DifferenceLine(
-                measure.name(),
-                measure.definition(),
+                LeaningAngles.words(measure.key(), measure.name()),
+                LeaningAngles.words(measure.key(), measure.definition()),
                 one.name(),
                 unit,
-                NumberText.fixed(one.reference(), measure.decimals()).replace('-', '\u2212'),
-                NumberText.fixed(one.value(), measure.decimals()).replace('-', '\u2212'),
-                signed(one.difference(), measure.decimals()),
-                one.mm().isPresent() ? signed(one.mm().getAsDouble(), 0) : "",
+                NumberText.fixed(LeaningAngles.value(measure.key(), one.reference()), measure.decimals())
+                        .replace('-', '\u2212'),
+                NumberText.fixed(LeaningAngles.value(measure.key(), one.value()), measure.decimals())
+                        .replace('-', '\u2212'),
+                signed(LeaningAngles.change(measure.key(), one.difference()), measure.decimals()),
+                one.mm().isPresent()
+                        ? ShownUnits.signed(one.mm().getAsDouble(), 0).replace('-', '\u2212')
+                        : "",
                 one.spreads().isPresent() ? signed(one.spreads().getAsDouble(), 1) : "");
     }
 

@@ -28,12 +28,12 @@ public record DimensionForm(Map<String, String> typed, List<FieldError> errors) 
         errors = List.copyOf(errors);
     }
 
-    /** A form in which nothing is typed yet. */
+    /** A form in which nothing is typed yet, in the units of who asks. */
     public static DimensionForm blank() {
-        return new DimensionForm(Map.of(), List.of());
+        return new DimensionForm(FormSettings.asRead(), List.of());
     }
 
-    /** A form that shows a dimension set. */
+    /** A form that shows a dimension set, in the units of who asks. */
     public static DimensionForm of(DimensionSet set) {
         return new DimensionForm(new FormWriter(set).texts(), List.of());
     }

@@ -27,6 +27,11 @@ public record Entry(
         return name.replace('.', '-');
     }
 
+    /** The label with the unit, where the two stand together. */
+    public String labelAndUnit() {
+        return unit.isEmpty() ? label : label + ", " + unit;
+    }
+
     public boolean wrong() {
         return error != null;
     }

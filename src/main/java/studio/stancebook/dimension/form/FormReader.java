@@ -2,7 +2,6 @@ package studio.stancebook.dimension.form;
 
 import static studio.stancebook.dimension.form.DimensionForm.PREFIX;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -23,7 +22,6 @@ import studio.stancebook.dimension.Unit;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.quantity.NumberReading;
-import studio.stancebook.quantity.Rounding;
 
 /** Reads the texts of a form into a dimension set, collecting everything that cannot be read. */
 final class FormReader {
@@ -37,7 +35,7 @@ final class FormReader {
 
     FormReader(DimensionForm form) {
         this.form = form;
-        this.bareUnit = form.text(FormSettings.BARE_UNIT).equals(FormSettings.INCH) ? "in" : "mm";
+        this.bareUnit = FormSettings.lengths(form).symbol();
     }
 
     DimensionSet read(Origin origin) {
@@ -87,8 +85,7 @@ final class FormReader {
 
     private double fromHorizontal(Dimension dimension, double value) {
         boolean slope = dimension == Dimension.SCREEN_ANGLE || dimension == Dimension.BACKLIGHT_ANGLE;
-        boolean turned = form.text(FormSettings.ANGLES_FROM).equals(FormSettings.VERTICAL);
-        return slope && turned ? 90 - value : value;
+        return slope ? FormSettings.angles(form).of(value) : value;
     }
 
     private void landmark(Landmark landmark) {
@@ -121,7 +118,7 @@ final class FormReader {
         NumberReading x = pair.size() == 2 ? LengthText.parse(pair.get(0), bareUnit) : NumberReading.none();
         NumberReading z = pair.size() == 2 ? LengthText.parse(pair.get(1), bareUnit) : NumberReading.none();
         if (x.number() != null && z.number() != null) {
-            points.add(List.of(kept(x.number()), kept(z.number())));
+            points.add(List.of(LengthText.kept(x.number()), LengthText.kept(z.number())));
         } else {
             refuse(polyline.key() + "[" + points.size() + "]", pointFault(line, x, z));
             points.add(List.of(0, 0));
@@ -157,17 +154,13 @@ final class FormReader {
             refuse(key, ambiguity == null ? shown(text) + " is not a number" + example(unit) : ambiguity);
             return null;
         }
-        return kept(reading.number());
+        return LengthText.kept(reading.number());
     }
 
     private static String example(Unit unit) {
         return unit == Unit.MM
                 ? "; write a length such as 2850, 2850.5 mm or 112.2 in."
                 : "; write one such as 28 or 28.5.";
-    }
-
-    private static double kept(BigDecimal number) {
-        return Rounding.halfUp(number.doubleValue(), FormWriter.DECIMALS);
     }
 
     private void refuse(String key, String message) {

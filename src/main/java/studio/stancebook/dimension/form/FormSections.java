@@ -8,9 +8,12 @@ import java.util.List;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Unit;
+import studio.stancebook.quantity.AngleReference;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 
 /** Lays the inputs of a form out. */
@@ -19,11 +22,13 @@ final class FormSections {
     private static final String TYRE_EXAMPLE = "265/70R17";
 
     private final DimensionForm form;
+    private final LengthUnit lengths;
     private final String lengthUnit;
 
     FormSections(DimensionForm form) {
         this.form = form;
-        this.lengthUnit = form.text(FormSettings.BARE_UNIT).equals(FormSettings.INCH) ? "in" : "mm";
+        this.lengths = FormSettings.lengths(form);
+        this.lengthUnit = lengths.symbol();
     }
 
     List<Section> all() {
@@ -44,8 +49,8 @@ final class FormSections {
         }
         for (Dimension dimension : group.dimensions()) {
             entries.add(entry(
-                    dimension.key(), dimension.label(), dimension.code(), unit(dimension.unit()), accepted(dimension)));
-            doubts.add(doubt(dimension.key(), dimension.label(), dimension.unit()));
+                    dimension.key(), label(dimension), dimension.code(), unit(dimension.unit()), accepted(dimension)));
+            doubts.add(doubt(dimension.key(), label(dimension), dimension.unit()));
         }
         return new Section(group.key(), entries, List.of(), List.of(), doubts);
     }
@@ -111,7 +116,25 @@ final class FormSections {
         return unit == Unit.MM ? lengthUnit : unit.symbol();
     }
 
-    private static String accepted(Dimension dimension) {
+    /** Says what the angles of this form are from, whichever way its settings have it. */
+    private String label(Dimension dimension) {
+        return turned(dimension)
+                ? dimension.label().replace("from the horizontal", "from the vertical")
+                : dimension.label();
+    }
+
+    private boolean turned(Dimension dimension) {
+        return LeaningAngles.has(dimension.key()) && FormSettings.angles(form) == AngleReference.VERTICAL;
+    }
+
+    private String accepted(Dimension dimension) {
+        if (dimension.unit() == Unit.MM) {
+            return lengths.range(dimension.range(), 3);
+        }
+        if (turned(dimension)) {
+            return NumberText.plain(90 - dimension.range().upper(), 3) + " to "
+                    + NumberText.plain(90 - dimension.range().lower(), 3) + "°";
+        }
         String unit =
                 dimension.unit() == Unit.DEG ? "°" : " " + dimension.unit().symbol();
         return (NumberText.plain(dimension.range().lower(), 3) + " to "

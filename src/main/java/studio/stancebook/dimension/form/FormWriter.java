@@ -6,40 +6,71 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.LeaningAngles;
+import studio.stancebook.dimension.LengthText;
+import studio.stancebook.dimension.Scale;
+import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
-/** Writes a dimension set as the texts of a form; lengths in mm (or units of the sketch), angles from the horizontal. */
+/**
+ * Writes a dimension set as the texts of a form, in the units of who asks; lengths of a sketch in its own. What is written is
+ * read back as the value that it was written from.
+ */
 final class FormWriter {
 
-    /** As many decimals as {@link FormReader} keeps. */
-    static final int DECIMALS = 9;
+    /** As many decimals as are kept of what is typed. */
+    private static final int DECIMALS = 9;
 
     private final DimensionSet set;
 
+    private final LengthUnit lengths;
+
     FormWriter(DimensionSet set) {
         this.set = set;
+        this.lengths = set.scale() == Scale.UNSCALED
+                ? LengthUnit.MM
+                : ShownUnits.current().length();
     }
 
     Map<String, String> texts() {
         Map<String, String> texts = new LinkedHashMap<>();
+        texts.putAll(FormSettings.asRead());
+        texts.put(FormSettings.BARE_UNIT, lengths.symbol());
         texts.put(FormSettings.SCALE, set.scale().key());
         texts.put(FormSettings.EDITION, set.edition().key());
         set.tyres().forEach((axle, tyre) -> texts.put(PREFIX + axle.tyreKey(), tyre.text()));
-        set.scalars().forEach((dimension, value) -> texts.put(PREFIX + dimension.key(), text(value)));
+        set.scalars().forEach((dimension, value) -> texts.put(PREFIX + dimension.key(), text(dimension, value)));
         set.landmarks().forEach((landmark, point) -> {
-            texts.put(PREFIX + landmark.key() + ".x", text(point.x()));
-            texts.put(PREFIX + landmark.key() + ".z", text(point.z()));
+            texts.put(PREFIX + landmark.key() + ".x", length(point.x()));
+            texts.put(PREFIX + landmark.key() + ".z", length(point.z()));
         });
         set.polylines().forEach((polyline, points) -> texts.put(PREFIX + polyline.key(), lines(points)));
-        set.uncertainties().forEach((key, value) -> texts.put(PREFIX + "uncertainties." + key, text(value)));
+        set.uncertainties()
+                .forEach((key, value) ->
+                        texts.put(PREFIX + "uncertainties." + key, isLength(key) ? length(value) : text(value)));
         set.origins().forEach((key, origin) -> texts.put(PREFIX + "origins." + key, origin.key()));
         return texts;
     }
 
-    private static String lines(List<Point> points) {
-        return points.stream().map(p -> text(p.x()) + " " + text(p.z())).collect(Collectors.joining("\n"));
+    private String lines(List<Point> points) {
+        return points.stream().map(p -> length(p.x()) + " " + length(p.z())).collect(Collectors.joining("\n"));
+    }
+
+    private static boolean isLength(String key) {
+        return Dimension.ofKey(key).map(Dimension::unit).orElse(Unit.MM) == Unit.MM;
+    }
+
+    private String text(Dimension dimension, double value) {
+        return dimension.unit() == Unit.MM ? length(value) : text(LeaningAngles.value(dimension.key(), value));
+    }
+
+    private String length(double mm) {
+        return lengths == LengthUnit.INCH ? LengthText.inInches(mm) : text(mm);
     }
 
     private static String text(double value) {

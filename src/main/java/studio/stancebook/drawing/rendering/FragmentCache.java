@@ -14,6 +14,7 @@ import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * Drawings and strips as markup, rendered once and kept in memory, the least used given up first (studio decision 0050).
@@ -31,8 +32,8 @@ public class FragmentCache {
     private final ITemplateEngine templates;
     private final Cache<Key, CachedFragment> fragments;
 
-    /** What a fragment is found by; the language decides on its words and figures. */
-    private record Key(Record state, Locale locale) {}
+    /** What a fragment is found by; language and units decide on its words and figures. */
+    private record Key(Record state, Locale locale, ShownUnits units) {}
 
     FragmentCache(ITemplateEngine templates, MeterRegistry meters) {
         this.templates = templates;
@@ -47,13 +48,15 @@ public class FragmentCache {
     /**
      * A fragment; rendered now, unless it was rendered before.
      *
-     * @param state what it depends on, all of it but for the language, in the class of record that belongs to this fragment
+     * @param state what it depends on, all of it but for language and units, in the class of record that belongs to this fragment
      * @param template with a fragment {@code content}
      * @param model what the template speaks of; only asked for where the fragment is rendered
      */
     public CachedFragment get(Record state, String template, Supplier<Map<String, Object>> model) {
         Locale locale = LocaleContextHolder.getLocale();
-        return fragments.get(new Key(state, locale), missing -> rendered(template, new Context(locale, model.get())));
+        return fragments.get(
+                new Key(state, locale, ShownUnits.current()),
+                missing -> rendered(template, new Context(locale, model.get())));
     }
 
     /**

@@ -85,7 +85,7 @@ final class DimensionLines {
 
     /** From the fullest to the shortest way to say it; in wheels alone where there is no scale. */
     private List<String> candidates(Reading reading, String phrase) {
-        String mm = figures.mm(reading);
+        String mm = figures.label(reading);
         String wheels = figures.wheels(reading);
         String base = "drawing.dimension." + phrase;
         if (mm == null) {
@@ -131,7 +131,7 @@ final class DimensionLines {
         double half = 0.2 * em;
         PathBuilder slash = new PathBuilder().moveTo(x - half, clearance - half).lineTo(x + half, clearance + half);
         drawing.stroke(LayerId.DIMENSIONS, marking.pen("slash", Part.CLEARANCE), slash);
-        String mm = figures.mm(Reading.GROUND_CLEARANCE);
+        String mm = figures.label(Reading.GROUND_CLEARANCE);
         String wheels = figures.wheels(Reading.GROUND_CLEARANCE);
         if (mm == null && wheels == null) {
             return;

@@ -2,11 +2,13 @@ package studio.stancebook.drawing.sideview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Estimate;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.dimension.Readings;
 import studio.stancebook.dimension.Scale;
@@ -17,6 +19,7 @@ import studio.stancebook.measure.MeasureUnit;
 import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.Subject;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /** The numbers of a drawing as text: for its labels, its description and its companion table. */
 final class Figures {
@@ -35,14 +38,23 @@ final class Figures {
         return subject.readings();
     }
 
-    /** A length as recorded, in whole mm; null when there is none or it has no scale. */
+    /** A length as a label of the drawing: a bare number is mm, as on any drawing; null as with {@link #number}. */
     @Nullable
-    String mm(Reading reading) {
+    String label(Reading reading) {
+        return length(reading, mm -> ShownUnits.label(mm, 0));
+    }
+
+    /** A length, in whole mm or hundredths of an inch; null when there is none or it has no scale. */
+    private @Nullable String number(Reading reading) {
+        return length(reading, mm -> ShownUnits.plain(mm, 0));
+    }
+
+    private @Nullable String length(Reading reading, DoubleFunction<String> written) {
         return unscaled
                 ? null
                 : readings()
                         .find(reading)
-                        .map(estimate -> Lettering.read(NumberText.plain(estimate.value(), 0)))
+                        .map(estimate -> Lettering.read(written.apply(estimate.value())))
                         .orElse(null);
     }
 
@@ -79,7 +91,9 @@ final class Figures {
     }
 
     private @Nullable Double value(String key) {
-        return MeasureRegistry.builtIn().get(key).of(subject) instanceof Measured measured ? measured.value() : null;
+        return MeasureRegistry.builtIn().get(key).of(subject) instanceof Measured measured
+                ? LeaningAngles.value(key, measured.value())
+                : null;
     }
 
     /** Every number that the drawing shows. */
@@ -110,22 +124,23 @@ final class Figures {
             DimensionSet set = subject.set();
             Reading reading = axle == Axle.FRONT ? Reading.FRONT_TYRE_DIAMETER : Reading.REAR_TYRE_DIAMETER;
             String size = set.tyre(axle).map(tyre -> ", " + tyre.text()).orElse("");
-            String mm = mm(reading);
-            if (mm != null) {
-                rows.add(new Figure("", axle.tyreDiameter().label() + size, mm, "mm", "", mark(Part.TYRES)));
+            String length = number(reading);
+            if (length != null) {
+                rows.add(new Figure(
+                        "", axle.tyreDiameter().label() + size, length, ShownUnits.symbol(), "", mark(Part.TYRES)));
             }
         }
     }
 
     private void length(List<Figure> rows, Dimension dimension, Reading reading, Part part) {
-        String mm = mm(reading);
+        String length = number(reading);
         String wheels = wheels(reading);
-        if (mm != null || wheels != null) {
+        if (length != null || wheels != null) {
             rows.add(new Figure(
                     dimension.code(),
                     dimension.label(),
-                    mm == null ? "" : mm,
-                    mm == null ? "" : "mm",
+                    length == null ? "" : length,
+                    length == null ? "" : ShownUnits.symbol(),
                     wheels == null ? "" : wheels,
                     mark(part)));
         }
@@ -138,7 +153,13 @@ final class Figures {
         if (text != null) {
             boolean ratio = measure.unit() == MeasureUnit.RATIO;
             String unit = ratio ? "" : measure.unit().symbol();
-            rows.add(new Figure("", measure.name(), ratio ? "" : text, unit, ratio ? text : "", mark(part)));
+            rows.add(new Figure(
+                    "",
+                    LeaningAngles.words(key, measure.name()),
+                    ratio ? "" : text,
+                    unit,
+                    ratio ? text : "",
+                    mark(part)));
         }
     }
 

@@ -114,7 +114,7 @@ final class Labels {
 
     /** What the height line says, at its right end. */
     void height(double z, double x, boolean narrow) {
-        String mm = figures.mm(Reading.OVERALL_HEIGHT);
+        String mm = figures.label(Reading.OVERALL_HEIGHT);
         String wheels = figures.wheels(Reading.OVERALL_HEIGHT);
         String text = mm != null && wheels != null
                 ? Phrases.of("drawing.height", mm, wheels)

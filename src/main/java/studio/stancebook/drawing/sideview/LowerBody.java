@@ -15,6 +15,14 @@ final class LowerBody {
     /** Space over a tyre where no arch is recorded, in tyre radii: only to draw an opening at all. */
     private static final double DRAWN_IN_GAP = 0.12;
 
+    /** The handle of a curve that is closest to a quarter of an ellipse, as a share of the axis. */
+    private static final double QUARTER = 0.5523;
+
+    private static final ArchLandmarks FRONT =
+            new ArchLandmarks(Landmark.ARCH_FRONT_FORE, Landmark.ARCH_FRONT_TOP, Landmark.ARCH_FRONT_AFT);
+    private static final ArchLandmarks REAR =
+            new ArchLandmarks(Landmark.ARCH_REAR_FORE, Landmark.ARCH_REAR_TOP, Landmark.ARCH_REAR_AFT);
+
     private final Vehicle vehicle;
     private final Silhouette silhouette;
     private final DrawingBuilder drawing;
@@ -27,8 +35,20 @@ final class LowerBody {
         this.marking = marking;
     }
 
-    /** A wheel opening: its circle and where its two legs meet the lower edge of the body. */
-    private record Opening(DrawnTyre tyre, double radius, boolean recorded, Point frontLeg, Point rearLeg) {}
+    /**
+     * A wheel opening: its edges and crown, a quarter of an ellipse between each two, and where its two legs meet the lower
+     * edge of the body.
+     */
+    private record Opening(
+            DrawnTyre tyre,
+            double radius,
+            boolean recorded,
+            @Nullable Edges edges,
+            Point frontLeg,
+            Point rearLeg) {}
+
+    /** The recorded edges of a wheel opening and its crown between them. */
+    private record Edges(Point fore, Point crown, Point aft) {}
 
     /** @param closed whether there is an upper body that the valances lead to */
     void draw(boolean closed) {
@@ -44,8 +64,8 @@ final class LowerBody {
         double rearZ = rockerRear == null ? rocker : rockerRear.z();
         Point nose = silhouette.noseFoot();
         Point tail = silhouette.tailFoot();
-        Opening ahead = opening(front.get(), Landmark.ARCH_FRONT_TOP, nose.z(), frontZ);
-        Opening behind = opening(rear.get(), Landmark.ARCH_REAR_TOP, rearZ, tail.z());
+        Opening ahead = opening(front.get(), FRONT, nose.z(), frontZ);
+        Opening behind = opening(rear.get(), REAR, rearZ, tail.z());
         arch(ahead, Part.FRONT_ARCH);
         arch(behind, Part.REAR_ARCH);
         sill(ahead, behind, rockerFront, rockerRear);
@@ -54,11 +74,38 @@ final class LowerBody {
         }
     }
 
-    private Opening opening(DrawnTyre tyre, Landmark top, double frontZ, double rearZ) {
-        @Nullable Point recorded = vehicle.landmark(top).orElse(null);
+    private record ArchLandmarks(Landmark fore, Landmark top, Landmark aft) {}
+
+    private Opening opening(DrawnTyre tyre, ArchLandmarks arch, double frontZ, double rearZ) {
+        @Nullable Point recorded = vehicle.landmark(arch.top()).orElse(null);
         double topZ = recorded == null ? tyre.top() + DRAWN_IN_GAP * tyre.radius() : recorded.z();
         double radius = Math.max(topZ - tyre.centreHeight(), tyre.radius() * 1.02);
-        return new Opening(tyre, radius, recorded != null, leg(tyre, radius, -1, frontZ), leg(tyre, radius, 1, rearZ));
+        Edges edges = edges(arch, new Point(tyre.x(), topZ));
+        return edges == null
+                ? new Opening(
+                        tyre,
+                        radius,
+                        recorded != null,
+                        null,
+                        leg(tyre, radius, -1, frontZ),
+                        leg(tyre, radius, 1, rearZ))
+                : new Opening(tyre, radius, true, edges, leg(edges.fore(), -1, frontZ), leg(edges.aft(), 1, rearZ));
+    }
+
+    /** Null unless both edges are recorded, on either side of the crown and below it. */
+    private @Nullable Edges edges(ArchLandmarks arch, Point drawnIn) {
+        Point fore = vehicle.landmark(arch.fore()).orElse(null);
+        Point aft = vehicle.landmark(arch.aft()).orElse(null);
+        Point crown = vehicle.landmark(arch.top()).orElse(drawnIn);
+        if (fore == null || aft == null || fore.x() >= crown.x() || crown.x() >= aft.x()) {
+            return null;
+        }
+        return Math.max(fore.z(), aft.z()) < crown.z() ? new Edges(fore, crown, aft) : null;
+    }
+
+    /** Flared below a recorded edge; at the edge where the body ends above it. */
+    private static Point leg(Point edge, int side, double z) {
+        return z >= edge.z() ? edge : new Point(edge.x() + side * 0.14 * (edge.z() - z), z);
     }
 
     /** Where the opening's edge reaches height {@code z}: on its circle above the wheel centre, flared below it. */
@@ -69,6 +116,32 @@ final class LowerBody {
     }
 
     private void arch(Opening opening, Part part) {
+        PathBuilder path = opening.edges() == null ? circle(opening) : ellipse(opening, opening.edges());
+        drawing.stroke(LayerId.BODY, marking.pen(opening.recorded() ? "tape" : "drawn-in", part), path);
+    }
+
+    private static PathBuilder ellipse(Opening opening, Edges edges) {
+        PathBuilder path = new PathBuilder().moveTo(opening.frontLeg());
+        if (!opening.frontLeg().equals(edges.fore())) {
+            path.lineTo(edges.fore());
+        }
+        quarter(path, edges.fore(), edges.crown(), false);
+        quarter(path, edges.crown(), edges.aft(), true);
+        return opening.rearLeg().equals(edges.aft()) ? path : path.lineTo(opening.rearLeg());
+    }
+
+    /** A quarter of an ellipse that is upright at the edge of the opening and level at its crown. */
+    private static void quarter(PathBuilder path, Point from, Point to, boolean falling) {
+        double across = QUARTER * (to.x() - from.x());
+        double up = QUARTER * (to.z() - from.z());
+        if (falling) {
+            path.curveTo(new Point(from.x() + across, from.z()), new Point(to.x(), to.z() - up), to);
+        } else {
+            path.curveTo(new Point(from.x(), from.z() + up), new Point(to.x() - across, to.z()), to);
+        }
+    }
+
+    private static PathBuilder circle(Opening opening) {
         DrawnTyre tyre = opening.tyre();
         Point frontStart = onCircle(opening, opening.frontLeg(), -1);
         Point rearEnd = onCircle(opening, opening.rearLeg(), 1);
@@ -81,7 +154,7 @@ final class LowerBody {
         if (!rearEnd.equals(opening.rearLeg())) {
             path.lineTo(opening.rearLeg());
         }
-        drawing.stroke(LayerId.BODY, marking.pen(opening.recorded() ? "tape" : "drawn-in", part), path);
+        return path;
     }
 
     private static Point onCircle(Opening opening, Point leg, int side) {

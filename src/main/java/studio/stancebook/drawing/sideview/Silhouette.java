@@ -184,7 +184,11 @@ final class Silhouette {
         double screenDeg = marks.size() > 1 ? steepness(cowl, marks.get(1).at) : 45;
         double drop = length * Math.tan(Math.toRadians(bonnetDeg(screenDeg, length / d)));
         double edge = Math.max(cowl.z() - drop, leastBonnet(d));
-        Point lip = new Point(front + 0.10 * d, edge - 0.07 * d);
+        @Nullable
+        Point bonnet = vehicle.landmark(Landmark.BONNET_EDGE)
+                .filter(at -> at.x() > front && at.x() < cowl.x())
+                .orElse(null);
+        Point lip = bonnet == null ? new Point(front + 0.10 * d, edge - 0.07 * d) : bonnet;
         Point foot = noseFoot();
         double chin = foot.z() + 0.45 * (lip.z() - foot.z());
         Point tip = new Point(front, Math.max(chin, foot.z() + 0.05 * d));
@@ -197,9 +201,12 @@ final class Silhouette {
                 new Point(front, tip.z() + 0.5 * (lip.z() - tip.z())),
                 new Point(lip.x() - 0.06 * d, lip.z() - 0.10 * d),
                 lip);
+        double rise = bonnet == null ? 0.10 * d : 0.4 * (cowl.z() - lip.z());
+        double run = bonnet == null ? 0.10 * d : 0.3 * (cowl.x() - lip.x());
+        double back = bonnet == null ? 0.55 * length : 0.4 * (cowl.x() - lip.x());
         path.curveTo(
-                new Point(lip.x() + 0.10 * d, lip.z() + 0.10 * d),
-                new Point(cowl.x() - 0.55 * length, cowl.z() - 0.26 * (cowl.z() - edge)),
+                new Point(lip.x() + run, lip.z() + rise),
+                new Point(cowl.x() - back, cowl.z() - 0.26 * (cowl.z() - (bonnet == null ? edge : lip.z()))),
                 cowl);
         return Optional.of(new Piece("drawn-in", Part.DASH, path));
     }

@@ -1,7 +1,9 @@
 package studio.stancebook.drawing.strip;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.drawing.Lettering;
 import studio.stancebook.quantity.Interval;
@@ -60,6 +62,44 @@ public record StripReading(
                 throw new IllegalArgumentException("A strip needs finite numbers; " + measure + " has " + number);
             }
         }
+    }
+
+    /**
+     * The same read the other way round, so that low is high.
+     *
+     * @param otherName of the measure read that way
+     * @param turn from each value to the one that is shown, decreasing
+     */
+    public StripReading mirrored(String otherName, DoubleUnaryOperator turn) {
+        return new StripReading(
+                id,
+                measure,
+                otherName,
+                decimals,
+                unit,
+                ticks.stream()
+                        .map(tick -> new StripTick(turn.applyAsDouble(tick.value()), tick.name(), tick.href()))
+                        .sorted(Comparator.comparingDouble(StripTick::value))
+                        .toList(),
+                turned(upper, turn),
+                turned(lower, turn),
+                turned(upperEdge, turn),
+                turned(lowerEdge, turn),
+                turned(median, turn),
+                turned(value, turn),
+                uncertainty,
+                earlier.stream().map(turn::applyAsDouble).toList(),
+                verdict.mirrored(),
+                remark,
+                href);
+    }
+
+    private static @Nullable Double turned(@Nullable Double number, DoubleUnaryOperator turn) {
+        return number == null ? null : turn.applyAsDouble(number);
+    }
+
+    private static @Nullable Interval turned(@Nullable Interval edge, DoubleUnaryOperator turn) {
+        return edge == null ? null : new Interval(turn.applyAsDouble(edge.upper()), turn.applyAsDouble(edge.lower()));
     }
 
     private static List<Double> numbers(@Nullable Double... values) {

@@ -38,6 +38,15 @@ public enum StripVerdict {
                 .orElseThrow(() -> new IllegalArgumentException("There is no verdict " + key));
     }
 
+    /** The same of a measure that is read the other way round. */
+    StripVerdict mirrored() {
+        return switch (this) {
+            case OUTSIDE_LOW -> OUTSIDE_HIGH;
+            case OUTSIDE_HIGH -> OUTSIDE_LOW;
+            default -> this;
+        };
+    }
+
     public boolean outside() {
         return this == OUTSIDE_LOW || this == OUTSIDE_HIGH;
     }

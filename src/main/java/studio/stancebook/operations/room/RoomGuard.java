@@ -16,8 +16,14 @@ final class RoomGuard extends OncePerRequestFilter {
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
 
     /** Posts that record nothing, and those that one needs in order to read. */
-    private static final Set<String> OPEN =
-            Set.of("/sign-in", "/sign-out", "/theme", "/api/v1/backups", "/studio/backup", "/api/v1/geometry/angles");
+    private static final Set<String> OPEN = Set.of(
+            "/sign-in",
+            "/sign-out",
+            "/theme",
+            "/units",
+            "/api/v1/backups",
+            "/studio/backup",
+            "/api/v1/geometry/angles");
 
     private final Room room;
     private final HandlerExceptionResolver rendering;

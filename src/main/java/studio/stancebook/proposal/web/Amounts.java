@@ -5,7 +5,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import studio.stancebook.dimension.Unit;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 
 /** Changes and times as pages write them. */
 final class Amounts {
@@ -27,6 +29,10 @@ final class Amounts {
 
     /** Without a sign. */
     static String size(double change, Unit unit, boolean unscaled) {
+        if (unit == Unit.MM && !unscaled && ShownUnits.current().length() == LengthUnit.INCH) {
+            double inches = LengthUnit.INCH.of(Math.abs(change));
+            return NumberText.fixed(inches, inches >= 0.1 ? 2 : 4) + "\u00a0" + LengthUnit.INCH.symbol();
+        }
         String number = NumberText.fixed(Math.abs(change), decimals(Math.abs(change), unit));
         return unscaled && unit == Unit.MM ? number : number + symbol(unit);
     }

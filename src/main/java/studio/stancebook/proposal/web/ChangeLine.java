@@ -2,6 +2,7 @@ package studio.stancebook.proposal.web;
 
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.Finding;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.proposal.MeasureChange;
 import studio.stancebook.quantity.NumberText;
 
@@ -26,7 +27,7 @@ record ChangeLine(
         Finding before = change.before();
         Finding after = change.after();
         return new ChangeLine(
-                change.either().name(),
+                LeaningAngles.words(change.either().measure(), change.either().name()),
                 value(before),
                 value(after),
                 before == null ? null : before.verdict().key(),
@@ -37,7 +38,7 @@ record ChangeLine(
         Double value = finding == null ? null : finding.value();
         return finding == null || value == null
                 ? NONE
-                : NumberText.fixed(value, finding.decimals() + 1)
+                : NumberText.fixed(LeaningAngles.value(finding.measure(), value), finding.decimals() + 1)
                         + finding.unit().symbol();
     }
 }

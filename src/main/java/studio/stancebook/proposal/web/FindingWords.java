@@ -10,6 +10,7 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
 import studio.stancebook.band.SingleMove;
 import studio.stancebook.band.Verdict;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.quantity.NumberText;
 
@@ -63,18 +64,24 @@ class FindingWords {
     String over(Finding finding) {
         if (finding.verdict() instanceof Verdict.Outside outside) {
             return words(
-                    outside.side() == Side.LOW ? "proposal.remark.under" : "proposal.remark.over",
+                    side(finding, outside) == Side.LOW ? "proposal.remark.under" : "proposal.remark.over",
                     amount(outside.by(), finding));
         }
         return "";
     }
 
     private String far(Finding finding, Verdict.Outside outside) {
-        String key = "proposal.remark." + outside.side().key();
+        String key = "proposal.remark." + side(finding, outside).key();
         String by = amount(outside.by(), finding);
         return outside.byBandWidths().isPresent()
                 ? words(key + "-of-width", by, percent(outside.byBandWidths().getAsDouble()))
                 : words(key, by);
+    }
+
+    /** What lies above a band of angles from the horizontal lies below it when they are read from the vertical. */
+    private static Side side(Finding finding, Verdict.Outside outside) {
+        boolean high = (outside.side() == Side.HIGH) != LeaningAngles.turned(finding.measure());
+        return high ? Side.HIGH : Side.LOW;
     }
 
     private static String percent(double bandWidths) {
@@ -105,9 +112,9 @@ class FindingWords {
             return words("proposal.part." + variable.valueKey()) + " "
                     + Amounts.size(move.change(), variable.unit(), unscaled) + " " + words(way);
         }
-        String label = variable.label();
+        String label = LeaningAngles.words(key, variable.label());
         return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) + " "
-                + Amounts.signed(move.change(), variable.unit(), unscaled);
+                + Amounts.signed(LeaningAngles.change(key, move.change()), variable.unit(), unscaled);
     }
 
     private String words(String key, Object... places) {

@@ -10,10 +10,12 @@ import studio.stancebook.band.BandRange;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.drawing.strip.StripReading;
 import studio.stancebook.drawing.strip.StripTick;
 import studio.stancebook.drawing.strip.StripVerdict;
+import studio.stancebook.quantity.AngleReference;
 import studio.stancebook.statistics.SortedColumn;
 
 /** The findings of an assessment as strips on a class. */
@@ -82,7 +84,11 @@ final class ProposalStrips {
         addClass(reading, finding.measure());
         addBand(reading, finding);
         addValue(reading, finding);
-        return BandStrip.of(reading.build());
+        return BandStrip.of(LeaningAngles.turned(finding.measure()) ? fromVertical(reading.build()) : reading.build());
+    }
+
+    private static StripReading fromVertical(StripReading kept) {
+        return kept.mirrored(LeaningAngles.words(kept.measure(), kept.name()), AngleReference.VERTICAL::of);
     }
 
     private void addClass(StripReading.Builder reading, String measure) {

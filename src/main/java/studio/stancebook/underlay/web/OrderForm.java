@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.LengthText;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.problem.Refusal;
 import studio.stancebook.quantity.NumberReading;
-import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.tyre.TyreDesignation;
 import studio.stancebook.underlay.Framework;
 import studio.stancebook.underlay.PaperSize;
@@ -92,15 +93,14 @@ record OrderForm(Map<String, String> typed) {
         if (text.isEmpty()) {
             return null;
         }
-        NumberReading reading = NumberReading.alone(text);
+        NumberReading reading = LengthText.parse(text, ShownUnits.symbol());
         BigDecimal number = reading.number();
         if (number == null || !Dimension.WHEELBASE.range().contains(number.doubleValue())) {
             errors.add(new FieldError(
                     "wheelbase",
                     (reading.ambiguous() ? reading.fault() + " " : "") + "A wheelbase is a number from "
-                            + NumberText.plain(Dimension.WHEELBASE.range().lower(), 0) + " to "
-                            + NumberText.plain(Dimension.WHEELBASE.range().upper(), 0) + " mm, not " + shown(text)
-                            + "."));
+                            + ShownUnits.current().length().range(Dimension.WHEELBASE.range(), 0) + ", not "
+                            + shown(text) + "."));
             return null;
         }
         return number.doubleValue();
@@ -113,7 +113,8 @@ record OrderForm(Map<String, String> typed) {
                 .sorted()
                 .forEach(field -> {
                     String text = get(field);
-                    BigDecimal percent = NumberReading.alone(text).number();
+                    BigDecimal percent =
+                            LengthText.parse(text, ShownUnits.symbol()).number();
                     if (!Framework.MEASURES.contains(field.substring(POINT.length()))) {
                         errors.add(new FieldError(
                                 field, "A point is given for one of " + String.join(", ", Framework.MEASURES) + "."));

@@ -24,6 +24,7 @@ import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.underlay.Framework;
 import studio.stancebook.underlay.PaperSize;
 import studio.stancebook.underlay.Proportion;
@@ -110,7 +111,10 @@ class UnderlayPage {
             return new Line(
                     it.name(),
                     number(it.value(), it.decimals()) + (it.degrees() ? "\u00b0" : ""),
-                    it.degrees() ? "" : number(it.value() * framework.diameter(), 0),
+                    it.degrees()
+                            ? ""
+                            : ShownUnits.plain(it.value() * framework.diameter(), 0)
+                                    .replace('-', '\u2212'),
                     band == null ? "" : edge(band.lower(), it.decimals()),
                     band == null ? "" : edge(band.upper(), it.decimals()),
                     version == null ? "" : String.valueOf(version),

@@ -21,6 +21,7 @@ import org.springframework.web.util.UriComponentsBuilder;
 import org.springframework.web.util.WebUtils;
 import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * What the frame of a page and the fragments ask for while they are drawn, as {@code shell}.
@@ -78,6 +79,16 @@ class Shell {
     /** The word of the theme that was chosen; {@code system} if none was. */
     public String themeChoice() {
         return chosenTheme().key();
+    }
+
+    /** The symbol of the unit in which lengths are written on this page. */
+    public String lengthUnit() {
+        return ShownUnits.symbol();
+    }
+
+    /** What leaning angles are read from on this page: {@code horizontal} or {@code vertical}. */
+    public String anglesFrom() {
+        return ShownUnits.current().angles().key();
     }
 
     private Theme chosenTheme() {

@@ -19,6 +19,9 @@ import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.drawing.strip.StripReading;
 import studio.stancebook.drawing.strip.StripTick;
 import studio.stancebook.drawing.strip.StripVerdict;
+import studio.stancebook.quantity.AngleReference;
+import studio.stancebook.quantity.LengthUnit;
+import studio.stancebook.quantity.ShownUnits;
 
 /**
  * Whole drawings, compared with files that were looked at when they were written, under several locales. {@code mvn test
@@ -52,6 +55,19 @@ class GoldenTest {
                 .withGhosts(List.of(new Ghost("Knot", Sketches.offRoader())));
 
         assertGolden("side-view.svg", tag, () -> new Renderer().files().of(SideView.of(Sketches.offRoader(), options)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en-GB", "de-DE", "ar-EG"})
+    void sideViewInInchesAndFromTheVertical(String tag) throws IOException {
+        new ShownUnits(LengthUnit.INCH, AngleReference.VERTICAL).use();
+        try {
+            SideView view = SideView.of(Sketches.offRoader(), SideViewOptions.of("tern", "Tern, revision 4"));
+            assertGolden(
+                    "side-view-inches.svg", tag, () -> new Renderer().files().of(view));
+        } finally {
+            ShownUnits.reset();
+        }
     }
 
     @ParameterizedTest
