@@ -36,6 +36,7 @@ class ModulesTest {
             "statistics",
             "dimension",
             "measure",
+            "moves",
             "catalogue",
             "band",
             "proposal",
@@ -78,7 +79,9 @@ class ModulesTest {
                         "studio.stancebook.tyre",
                         "studio.stancebook.geometry",
                         "studio.stancebook.statistics",
-                        "studio.stancebook.dimension");
+                        "studio.stancebook.dimension",
+                        "studio.stancebook.measure",
+                        "studio.stancebook.moves");
     }
 
     /** Beans are chosen when the jar is built, and the demo studio is kept from that: decision 0067. */
@@ -160,7 +163,8 @@ class ModulesTest {
                         "studio.stancebook.tyre",
                         "studio.stancebook.geometry",
                         "studio.stancebook.statistics",
-                        "studio.stancebook.dimension")
+                        "studio.stancebook.dimension",
+                        "studio.stancebook.moves")
                 .check(CLASSES);
     }
 

@@ -29,33 +29,15 @@ public final class Assessor {
      * @param bands by key of the measure; a measure without one is answered with {@link Verdict.NoBand}
      */
     public Assessment assess(DimensionSet set, Map<String, AppliedBand> bands) {
-        return assess(set, bands, SingleMoves::of);
-    }
-
-    /** As {@link #assess}, without the single moves: for those who ask how it stands and not what to do. */
-    public Assessment verdicts(DimensionSet set, Map<String, AppliedBand> bands) {
-        return assess(set, bands, (measure, same, measured, wanted) -> List.of());
-    }
-
-    private Assessment assess(DimensionSet set, Map<String, AppliedBand> bands, Moves moves) {
         return new Assessment(measures.valuesOf(new Subject(set)).entrySet().stream()
                 .map(entry -> finding(
                         entry.getKey(),
                         entry.getValue(),
-                        set,
-                        bands.get(entry.getKey().key()),
-                        moves))
+                        bands.get(entry.getKey().key())))
                 .toList());
     }
 
-    /** How single moves are found. */
-    private interface Moves {
-
-        List<SingleMove> of(Measure measure, DimensionSet set, Measured measured, double wanted);
-    }
-
-    private static Finding finding(
-            Measure measure, MeasureValue value, DimensionSet set, @Nullable AppliedBand band, Moves moves) {
+    private static Finding finding(Measure measure, MeasureValue value, @Nullable AppliedBand band) {
         Measured measured = value instanceof Measured m ? m : null;
         return new Finding(
                 measure.key(),
@@ -65,44 +47,35 @@ public final class Assessor {
                 measured == null ? null : measured.value(),
                 measured == null ? null : measured.uncertainty(),
                 band,
-                verdict(measure, value, set, band, moves),
+                verdict(value, band),
                 measured == null
                         ? List.of()
                         : measured.notes().stream().map(Note::label).sorted().toList());
     }
 
-    private static Verdict verdict(
-            Measure measure, MeasureValue value, DimensionSet set, @Nullable AppliedBand band, Moves moves) {
+    private static Verdict verdict(MeasureValue value, @Nullable AppliedBand band) {
         if (value instanceof NotMeasurable none) {
             return new Verdict.NotMeasurable(none.reason(), none.missing());
         }
-        return band == null ? new Verdict.NoBand() : judge(measure, (Measured) value, set, band.limits(), moves);
+        return band == null ? new Verdict.NoBand() : judge((Measured) value, band.limits());
     }
 
     /**
      * The verdict on one value.
      *
-     * @param measure whose value it is
-     * @param measured the value of {@code set}
      * @param band closed, in the measure's unit
      */
-    public static Verdict judge(Measure measure, Measured measured, DimensionSet set, Interval band) {
-        return judge(measure, measured, set, band, SingleMoves::of);
-    }
-
-    private static Verdict judge(Measure measure, Measured measured, DimensionSet set, Interval band, Moves moves) {
+    public static Verdict judge(Measured measured, Interval band) {
         Limits limits = new Limits(band);
         if (limits.hold(measured.value(), measured.uncertainty())) {
             return new Verdict.Inside();
         }
         Optional<Side> beyond = limits.beyond(measured.value(), measured.uncertainty());
-        return beyond.isEmpty() ? new Verdict.TooClose() : outside(measure, measured, set, limits, beyond.get(), moves);
+        return beyond.isEmpty() ? new Verdict.TooClose() : outside(measured, limits, beyond.get());
     }
 
-    private static Verdict outside(
-            Measure measure, Measured measured, DimensionSet set, Limits limits, Side side, Moves moves) {
+    private static Verdict outside(Measured measured, Limits limits, Side side) {
         double by = limits.distance(side, measured.value());
-        return new Verdict.Outside(
-                side, by, limits.inBandWidths(by), moves.of(measure, set, measured, limits.edge(side)));
+        return new Verdict.Outside(side, by, limits.inBandWidths(by));
     }
 }

@@ -37,10 +37,6 @@ final class Limits {
         return value >= limit || limit - value <= ROUNDING * Math.max(Math.abs(value), Math.abs(limit));
     }
 
-    double edge(Side side) {
-        return side == Side.LOW ? band.lower() : band.upper();
-    }
-
     double distance(Side side, double value) {
         return side == Side.LOW ? band.lower() - value : value - band.upper();
     }

@@ -57,12 +57,10 @@ public sealed interface Verdict {
      * @param by distance of the value from that edge, in the measure's unit, positive
      * @param byBandWidths the same as a share of the band's width; empty for a band that is open to one side or has no
      *     width
-     * @param singleMoves back to that edge, the relatively smallest first
      */
-    record Outside(Side side, double by, OptionalDouble byBandWidths, List<SingleMove> singleMoves) implements Verdict {
+    record Outside(Side side, double by, OptionalDouble byBandWidths) implements Verdict {
 
         public Outside {
-            singleMoves = List.copyOf(singleMoves);
             if (!(by > 0)) {
                 throw new IllegalArgumentException("Outside is beyond an edge, got a distance of " + by);
             }

@@ -2,13 +2,16 @@ package studio.stancebook.band;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.VerdictLine.MoveLine;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.measure.MeasureUnit;
 import studio.stancebook.measure.NotMeasurable;
+import studio.stancebook.moves.SingleMove;
 import studio.stancebook.quantity.Interval;
 
 /** Writes an assessment as flat lines and reads it back; what is read is what was written. */
@@ -16,15 +19,25 @@ public final class VerdictLines {
 
     private VerdictLines() {}
 
-    public static List<VerdictLine> of(Assessment assessment) {
-        return assessment.findings().stream().map(VerdictLines::line).toList();
+    /** @param moves the single moves of measures that are outside, by key; none where there is no entry */
+    public static List<VerdictLine> of(Assessment assessment, Map<String, List<SingleMove>> moves) {
+        return assessment.findings().stream()
+                .map(finding -> line(finding, moves.getOrDefault(finding.measure(), List.of())))
+                .toList();
     }
 
     public static Assessment read(List<VerdictLine> lines) {
         return new Assessment(lines.stream().map(VerdictLines::finding).toList());
     }
 
-    private static VerdictLine line(Finding finding) {
+    /** The single moves that lines tell, by measure. */
+    public static Map<String, List<SingleMove>> moves(List<VerdictLine> lines) {
+        return lines.stream()
+                .filter(line -> !line.singleMoves().isEmpty())
+                .collect(Collectors.toMap(VerdictLine::measure, VerdictLines::moves));
+    }
+
+    private static VerdictLine line(Finding finding, List<SingleMove> moves) {
         AppliedBand band = finding.band();
         Verdict.Outside outside = finding.verdict() instanceof Verdict.Outside o ? o : null;
         Verdict.NotMeasurable none = finding.verdict() instanceof Verdict.NotMeasurable n ? n : null;
@@ -41,14 +54,14 @@ public final class VerdictLines {
                 finding.verdict().key(),
                 outside == null ? null : outside.by(),
                 outside == null ? null : boxed(outside.byBandWidths()),
-                outside == null ? List.of() : moves(outside),
+                moveLines(moves),
                 none == null ? List.of() : none.missing(),
                 none == null ? null : none.reason(),
                 finding.notes());
     }
 
-    private static List<MoveLine> moves(Verdict.Outside outside) {
-        return outside.singleMoves().stream()
+    private static List<MoveLine> moveLines(List<SingleMove> moves) {
+        return moves.stream()
                 .map(move -> new MoveLine(
                         move.variable().key(),
                         move.change(),
@@ -130,10 +143,11 @@ public final class VerdictLines {
             throw new IllegalArgumentException(line.measure() + " is outside, but it is not said by how much");
         }
         return new Verdict.Outside(
-                side,
-                by,
-                byBandWidths == null ? OptionalDouble.empty() : OptionalDouble.of(byBandWidths),
-                line.singleMoves().stream().flatMap(move -> move(move).stream()).toList());
+                side, by, byBandWidths == null ? OptionalDouble.empty() : OptionalDouble.of(byBandWidths));
+    }
+
+    private static List<SingleMove> moves(VerdictLine line) {
+        return line.singleMoves().stream().flatMap(move -> move(move).stream()).toList();
     }
 
     /** A variable that there is no more is left out. */

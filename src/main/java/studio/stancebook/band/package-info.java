@@ -3,8 +3,7 @@
  *
  * <p>Vocabulary: a <em>band</em> is the range of a measure that a studio holds to be right for a segment; setting it
  * makes a <em>version</em>, and the old versions stay; an <em>assessment</em> is the list of <em>findings</em>, one for
- * each measure, each with its <em>verdict</em>; a <em>single move</em> is the change of one recorded value, all others
- * held, that brings a measure to the edge of its band.
+ * each measure, each with its <em>verdict</em>.
  */
 @NullMarked
 @ApplicationModule(
@@ -16,6 +15,7 @@
             "statistics",
             "dimension",
             "measure",
+            "moves",
             "drawing :: strip",
             "catalogue"
         })

@@ -20,6 +20,7 @@
             "dimension",
             "dimension :: form",
             "measure",
+            "moves",
             "drawing",
             "drawing :: rendering",
             "drawing :: side-view",

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,7 +41,7 @@ class AssessorTest {
 
     private static Verdict verdict(DimensionSet set, double lower, double upper) {
         Measured measured = (Measured) WHEELBASE_IN_WHEELS.of(new Subject(set));
-        return Assessor.judge(WHEELBASE_IN_WHEELS, measured, set, new Interval(lower, upper));
+        return Assessor.judge(measured, new Interval(lower, upper));
     }
 
     @ParameterizedTest
@@ -99,18 +98,6 @@ class AssessorTest {
         assertEquals(0.1, outside.by(), 1e-12);
     }
 
-    /** 2800 - 80 = 2720 = 3.4 x 800; 2800 / 3.4 = 823.529. */
-    @Test
-    void namesTheChangeOfEachSingleDimensionThatBringsItBackToTheEdge() {
-        Verdict.Outside outside = assertInstanceOf(Verdict.Outside.class, verdict(threeAndAHalfWheels(8), 3.0, 3.4));
-
-        Map<String, Double> changes = outside.singleMoves().stream()
-                .collect(Collectors.toMap(move -> move.variable().key(), SingleMove::change));
-        assertEquals(2, changes.size());
-        assertEquals(-80, changes.get("wheelbase"), 1e-6);
-        assertEquals(23.529411764, changes.get("tyreDiameter"), 1e-6);
-    }
-
     @Test
     void answersEveryMeasureInTheOrderOfTheRegistry() {
         MeasureRegistry registry = MeasureRegistry.builtIn();
@@ -129,22 +116,6 @@ class AssessorTest {
         assertEquals(3.5, found.value());
         assertEquals(0.01, found.uncertainty(), 1e-12);
         assertEquals(3, found.band().version());
-    }
-
-    @Test
-    void answersVerdictsAloneWithTheSameVerdicts() {
-        Map<String, AppliedBand> bands = Map.of("wheelbase-in-wheels", new AppliedBand(3, new Interval(3, 3.4)));
-        Assessor assessor = new Assessor(MeasureRegistry.builtIn());
-
-        Verdict.Outside whole = (Verdict.Outside) verdictOf(assessor.assess(threeAndAHalfWheels(8), bands));
-        Verdict.Outside alone = (Verdict.Outside) verdictOf(assessor.verdicts(threeAndAHalfWheels(8), bands));
-
-        assertEquals(2, whole.singleMoves().size());
-        assertEquals(new Verdict.Outside(whole.side(), whole.by(), whole.byBandWidths(), List.of()), alone);
-    }
-
-    private static Verdict verdictOf(Assessment assessment) {
-        return assessment.find("wheelbase-in-wheels").orElseThrow().verdict();
     }
 
     private static AppliedBand band() {

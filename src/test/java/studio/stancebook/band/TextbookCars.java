@@ -6,6 +6,7 @@ import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.Landmark;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
+import studio.stancebook.measure.Sketches;
 
 /**
  * Three cars laid out as the trade teaches it (common practice, no source), in tyre diameters where it counts in tyre
@@ -30,7 +31,7 @@ final class TextbookCars {
         return body(car, d, 4700, -0.18, 0.035)
                 .set(Landmark.COWL, 350, 985)
                 .set(Landmark.SCREEN_TOP, 350 + 700, 985 + 700 * slope(350, 985, d, 0.68))
-                .set(Polyline.UNDERBODY, SketchForMoves.points(1, -850, 200, 0, 160, 2720, 170, 3820, 270))
+                .set(Polyline.UNDERBODY, Sketches.points(1, -850, 200, 0, 160, 2720, 170, 3820, 270))
                 .build();
     }
 
@@ -41,7 +42,7 @@ final class TextbookCars {
         return body(car, d, 4480, -0.08, 0.077)
                 .set(Landmark.COWL, 450, 1050)
                 .set(Landmark.SCREEN_TOP, 450 + 600, 1050 + 600 * slope(450, 1050, d, 0.5))
-                .set(Polyline.UNDERBODY, SketchForMoves.points(1, -830, 310, 0, 200, 2700, 210, 3600, 400))
+                .set(Polyline.UNDERBODY, Sketches.points(1, -830, 310, 0, 200, 2700, 210, 3600, 400))
                 .build();
     }
 
@@ -54,7 +55,7 @@ final class TextbookCars {
                 .set(Landmark.SCREEN_TOP, 600 + 450, 1150 + 450 * slope(600, 1150, d, 0))
                 .set(Landmark.FRONT_DOOR_CUT, 0.5 * d + 0.08 * d, 400)
                 .set(Landmark.REAR_DOOR_CUT, 3.5 * d - 0.08 * d, 400)
-                .set(Polyline.UNDERBODY, SketchForMoves.points(1, -760, 480, 0, 280, 2800, 270, 3650, 560))
+                .set(Polyline.UNDERBODY, Sketches.points(1, -760, 480, 0, 280, 2800, 270, 3650, 560))
                 .build();
     }
 

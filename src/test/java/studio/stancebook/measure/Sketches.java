@@ -9,16 +9,16 @@ import studio.stancebook.dimension.Polyline;
 import studio.stancebook.geometry.Point;
 
 /** An invented side view in round numbers, complete enough for every measure, and the same at another size. */
-final class Sketches {
+public final class Sketches {
 
     private Sketches() {}
 
-    static DimensionSet complete() {
+    public static DimensionSet complete() {
         return scaled(1);
     }
 
     /** Every length times {@code k}. */
-    static DimensionSet scaled(double k) {
+    public static DimensionSet scaled(double k) {
         DimensionSetBuilder set = DimensionSet.builder();
         set.set(Dimension.WHEELBASE, 2800 * k)
                 .set(Dimension.OVERALL_LENGTH, 4700 * k)
@@ -37,6 +37,15 @@ final class Sketches {
         landmarks(set, k);
         lines(set, k);
         return set.build();
+    }
+
+    /** The same with tyres and rims of one size and without an overall length, so that any single length may change. */
+    public static DimensionSet withOneTyreSize(double k) {
+        return scaled(k).toBuilder()
+                .without(Dimension.OVERALL_LENGTH.key())
+                .set(Dimension.REAR_TYRE_DIAMETER, 700 * k)
+                .set(Dimension.REAR_RIM_DIAMETER, 420 * k)
+                .build();
     }
 
     private static void landmarks(DimensionSetBuilder set, double k) {
@@ -72,7 +81,8 @@ final class Sketches {
                 .set(Polyline.DAYLIGHT_OPENING, points(k, 800, 1090, 1150, 1600, 3150, 1560, 3100, 1160));
     }
 
-    private static List<Point> points(double k, double... coordinates) {
+    /** Points at {@code k} times these coordinates: x, z, x, z and so on. */
+    public static List<Point> points(double k, double... coordinates) {
         Point[] points = new Point[coordinates.length / 2];
         for (int i = 0; i < points.length; i++) {
             points[i] = new Point(coordinates[2 * i] * k, coordinates[2 * i + 1] * k);

@@ -150,7 +150,7 @@ public class ProposalWriting {
             SignedIn who,
             Instant now) {
         Judge.Judgement judgement = judge.judge(dimensions, segment.key());
-        revision.judgedBy(segment.id(), judgement.classRevision(), judgement.assessment());
+        revision.judgedBy(segment.id(), judgement);
         proposal.reach(revision, who, now);
         orStale(() -> proposals.saveAndFlush(proposal));
         orStale(() -> revisions.saveAndFlush(revision));

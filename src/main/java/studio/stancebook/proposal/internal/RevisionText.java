@@ -8,6 +8,7 @@ import studio.stancebook.band.VerdictLines;
 import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.moves.SingleMove;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -33,11 +34,15 @@ final class RevisionText {
         return DimensionJson.withRecorded(set, JSON.readValue(recorded, TREE));
     }
 
-    static String assessment(Assessment assessment) {
-        return JSON.writeValueAsString(VerdictLines.of(assessment));
+    static String assessment(Assessment assessment, Map<String, List<SingleMove>> moves) {
+        return JSON.writeValueAsString(VerdictLines.of(assessment, moves));
     }
 
     static Assessment readAssessment(String assessment) {
-        return VerdictLines.read(JSON.readValue(assessment, LINES));
+        return VerdictLines.read(lines(assessment));
+    }
+
+    static List<VerdictLine> lines(String assessment) {
+        return JSON.readValue(assessment, LINES);
     }
 }

@@ -7,9 +7,12 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
+import studio.stancebook.band.VerdictLine;
+import studio.stancebook.band.VerdictLines;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
@@ -80,10 +83,11 @@ public class StoredRevision {
         this.madeAt = now;
     }
 
-    void judgedBy(long inSegment, long atClassRevision, Assessment found) {
+    void judgedBy(long inSegment, Judge.Judgement judgement) {
+        Assessment found = judgement.assessment();
         segmentId = inSegment;
-        classRevision = atClassRevision;
-        assessment = RevisionText.assessment(found);
+        classRevision = judgement.classRevision();
+        assessment = RevisionText.assessment(found, judgement.moves());
         judged = found.judged();
         outside = found.outside();
         tooClose = found.tooClose();
@@ -127,6 +131,16 @@ public class StoredRevision {
 
     /** @param segment the name of {@link #segmentId()} */
     public RevisionView view(SegmentName segment) {
-        return new RevisionView(number, segment, dimensions(), note, authorName, madeAt, classRevision, assessment());
+        List<VerdictLine> lines = RevisionText.lines(assessment);
+        return new RevisionView(
+                number,
+                segment,
+                dimensions(),
+                note,
+                authorName,
+                madeAt,
+                classRevision,
+                VerdictLines.read(lines),
+                VerdictLines.moves(lines));
     }
 }

@@ -8,10 +8,10 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
-import studio.stancebook.band.SingleMove;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.moves.SingleMove;
 import studio.stancebook.quantity.NumberText;
 
 /** What a page says beside a verdict: by how much, why, and which single change would mend it. */
@@ -30,16 +30,19 @@ class FindingWords {
         return words("proposal.revision.number", number);
     }
 
-    /** @param unscaled whether the lengths of the set are units of a sketch */
-    String remark(Finding finding, boolean unscaled) {
-        return noted(said(finding, unscaled), finding);
+    /**
+     * @param moves back to the edge where it is outside
+     * @param unscaled whether the lengths of the set are units of a sketch
+     */
+    String remark(Finding finding, List<SingleMove> moves, boolean unscaled) {
+        return finding.verdict() instanceof Verdict.Outside outside
+                ? noted(far(finding, outside) + " " + moves(moves, unscaled), finding)
+                : remarkWithoutMoves(finding);
     }
 
     /** As {@link #remark}, of a finding for which single moves were not looked for. */
     String remarkWithoutMoves(Finding finding) {
-        return finding.verdict() instanceof Verdict.Outside outside
-                ? noted(far(finding, outside), finding)
-                : remark(finding, false);
+        return noted(said(finding), finding);
     }
 
     private static String noted(String said, Finding finding) {
@@ -47,9 +50,9 @@ class FindingWords {
         return said.isEmpty() || notes.isEmpty() ? said + notes : said + " (" + notes + ")";
     }
 
-    private String said(Finding finding, boolean unscaled) {
+    private String said(Finding finding) {
         if (finding.verdict() instanceof Verdict.Outside outside) {
-            return far(finding, outside) + " " + moves(outside.singleMoves(), unscaled);
+            return far(finding, outside);
         }
         if (finding.verdict() instanceof Verdict.NotMeasurable none) {
             return none.reason();

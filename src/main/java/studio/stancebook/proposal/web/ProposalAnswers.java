@@ -160,7 +160,7 @@ final class ProposalAnswers {
                     revision.assessment().judged(),
                     revision.assessment().outside(),
                     revision.assessment().tooClose(),
-                    VerdictLines.of(revision.assessment()));
+                    VerdictLines.of(revision.assessment(), revision.moves()));
         }
     }
 }

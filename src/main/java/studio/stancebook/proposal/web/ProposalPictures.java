@@ -97,7 +97,11 @@ class ProposalPictures {
         boolean unscaled = revision.dimensions().scale() == Scale.UNSCALED;
         return AssessmentView.of(
                 revision.assessment(),
-                new ProposalStrips(then.snapshot(), judgedBy, earlier, words, unscaled),
+                new ProposalStrips(
+                        then.snapshot(),
+                        judgedBy,
+                        earlier,
+                        finding -> words.remark(finding, revision.movesOf(finding.measure()), unscaled)),
                 then.missing());
     }
 
@@ -105,7 +109,8 @@ class ProposalPictures {
     AssessmentView withoutMoves(String segment, Assessment assessment, Assessment earlier) {
         return AssessmentView.of(
                 assessment,
-                ProposalStrips.withoutMoves(classes.of(segment), bands.current(segment), earlier, words),
+                new ProposalStrips(
+                        classes.of(segment), bands.current(segment), List.of(earlier), words::remarkWithoutMoves),
                 0);
     }
 }

@@ -29,17 +29,9 @@ final class ProposalStrips {
     /**
      * @param bands by measure; where one is the version that was applied, it says how sure its edges are
      * @param earlier the assessments of the revisions before, oldest first
+     * @param remark what is said beside a finding
      */
     ProposalStrips(
-            ClassSnapshot snapshot,
-            Map<String, Band> bands,
-            List<Assessment> earlier,
-            FindingWords words,
-            boolean unscaled) {
-        this(snapshot, bands, earlier, finding -> words.remark(finding, unscaled));
-    }
-
-    private ProposalStrips(
             ClassSnapshot snapshot,
             Map<String, Band> bands,
             List<Assessment> earlier,
@@ -48,12 +40,6 @@ final class ProposalStrips {
         this.bands = bands;
         this.earlier = earlier;
         this.remark = remark;
-    }
-
-    /** As {@link #ProposalStrips}, for an assessment in which single moves were not looked for. */
-    static ProposalStrips withoutMoves(
-            ClassSnapshot snapshot, Map<String, Band> bands, Assessment before, FindingWords words) {
-        return new ProposalStrips(snapshot, bands, List.of(before), words::remarkWithoutMoves);
     }
 
     /** The strips of all findings of some kinds, those furthest outside first. */

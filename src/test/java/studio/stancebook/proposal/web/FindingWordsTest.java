@@ -11,10 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.context.support.ResourceBundleMessageSource;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
-import studio.stancebook.band.SingleMove;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.measure.MeasureUnit;
+import studio.stancebook.moves.SingleMove;
 
 class FindingWordsTest {
 
@@ -60,33 +60,33 @@ class FindingWordsTest {
 
     @Test
     void sayByHowMuchAndAtMostThreeMoves() {
-        Verdict outside = new Verdict.Outside(
-                Side.LOW,
-                0.42,
-                OptionalDouble.of(0.07),
-                List.of(move("wheelbase", 10), move("cowl.x", 20), move("cowl.z", 30), move("overallWidth", 40)));
+        Verdict outside = new Verdict.Outside(Side.LOW, 0.42, OptionalDouble.of(0.07));
+        List<SingleMove> moves =
+                List.of(move("wheelbase", 10), move("cowl.x", 20), move("cowl.z", 30), move("overallWidth", 40));
 
         assertEquals(
                 "0.42° below the band (7\u00a0% of its width). To the edge: wheelbase +10\u00a0mm, or cowl 20\u00a0mm rearward,"
                         + " or cowl 30\u00a0mm higher. (unloaded tyre)",
-                WORDS.remark(finding(outside, "unloaded tyre"), false));
+                WORDS.remark(finding(outside, "unloaded tyre"), moves, false));
         assertEquals("0.42° under", WORDS.over(finding(outside)));
     }
 
     @Test
     void sayWhenThereIsNoMoveAndNoWidth() {
-        Verdict outside = new Verdict.Outside(Side.HIGH, 1.5, OptionalDouble.empty(), List.of());
+        Verdict outside = new Verdict.Outside(Side.HIGH, 1.5, OptionalDouble.empty());
 
         assertEquals(
-                "1.50° above the band. No single value brings it to the edge.", WORDS.remark(finding(outside), false));
+                "1.50° above the band. No single value brings it to the edge.",
+                WORDS.remark(finding(outside), List.of(), false));
     }
 
     @Test
     void sayWhyItIsTooCloseOrNotMeasurable() {
-        assertEquals("±0.50° reaches across an edge", WORDS.remark(finding(new Verdict.TooClose()), false));
+        assertEquals("±0.50° reaches across an edge", WORDS.remark(finding(new Verdict.TooClose()), List.of(), false));
         assertEquals(
                 "Needs the cowl point",
-                WORDS.remark(finding(new Verdict.NotMeasurable("Needs the cowl point", List.of("cowl"))), false));
-        assertEquals("", WORDS.remark(finding(new Verdict.Inside()), false));
+                WORDS.remark(
+                        finding(new Verdict.NotMeasurable("Needs the cowl point", List.of("cowl"))), List.of(), false));
+        assertEquals("", WORDS.remark(finding(new Verdict.Inside()), List.of(), false));
     }
 }

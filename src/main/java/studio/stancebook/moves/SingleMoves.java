@@ -1,4 +1,4 @@
-package studio.stancebook.band;
+package studio.stancebook.moves;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +13,7 @@ import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureValue;
 import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.Subject;
+import studio.stancebook.quantity.Interval;
 
 /** The single moves that bring a measure to a wanted value. */
 public final class SingleMoves {
@@ -41,6 +42,16 @@ public final class SingleMoves {
                 .flatMap(slope -> moves.move(slope.getKey(), slope.getValue(), wanted).stream())
                 .sorted(Comparator.comparingDouble(SingleMove::share))
                 .toList();
+    }
+
+    /**
+     * The moves that bring a measure to the edge of a band that it is beyond, as {@link #of} finds them; none where the band
+     * holds the value, or where there is no value.
+     */
+    public static List<SingleMove> into(Interval band, Measure measure, DimensionSet set) {
+        return measure.of(new Subject(set)) instanceof Measured now && !band.contains(now.value())
+                ? of(measure, set, now, now.value() < band.lower() ? band.lower() : band.upper())
+                : List.of();
     }
 
     /** Change of the value per unit of each variable that may be moved. */

@@ -1,4 +1,4 @@
-package studio.stancebook.band;
+package studio.stancebook.moves;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,4 +1,4 @@
-package studio.stancebook.band;
+package studio.stancebook.moves;
 
 import studio.stancebook.dimension.Variable;
 
