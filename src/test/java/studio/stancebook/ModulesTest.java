@@ -37,6 +37,7 @@ class ModulesTest {
             "dimension",
             "measure",
             "moves",
+            "classes",
             "catalogue",
             "band",
             "proposal",

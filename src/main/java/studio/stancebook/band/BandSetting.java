@@ -1,6 +1,6 @@
 package studio.stancebook.band;
 
-import studio.stancebook.catalogue.ClassFilter;
+import studio.stancebook.classes.ClassFilter;
 import studio.stancebook.statistics.BandMethod;
 
 /**

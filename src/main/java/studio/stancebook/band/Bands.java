@@ -64,7 +64,7 @@ public class Bands {
      * The newest version for each measure of the studio that ever had a band here, withdrawn ones included, in the order
      * of the registry.
      *
-     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     * @throws studio.stancebook.classes.UnknownSegment if there is no such segment
      */
     @Transactional(readOnly = true)
     public List<Band> newest(String segment) {
@@ -197,7 +197,7 @@ public class Bands {
      * @throws PreconditionRequired if there is a version and none was expected
      * @throws Stale if another version is the newest
      * @throws studio.stancebook.measure.UnknownMeasure if there is no such measure
-     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     * @throws studio.stancebook.classes.UnknownSegment if there is no such segment
      */
     public Band set(
             String segment,

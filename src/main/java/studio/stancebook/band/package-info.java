@@ -15,6 +15,7 @@
             "statistics",
             "dimension",
             "measure",
+            "classes",
             "moves",
             "drawing :: strip",
             "catalogue"

@@ -15,6 +15,7 @@ import studio.stancebook.catalogue.internal.PackageReading;
 import studio.stancebook.catalogue.internal.PackageSearch;
 import studio.stancebook.catalogue.internal.PackageWriting;
 import studio.stancebook.catalogue.internal.SettingAside;
+import studio.stancebook.classes.UnknownSegment;
 import studio.stancebook.problem.ExpectedVersion;
 
 /**

@@ -14,11 +14,13 @@ import org.springframework.data.domain.PageImpl;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
-import studio.stancebook.catalogue.internal.ClassRows;
-import studio.stancebook.catalogue.internal.CurrentLayout;
 import studio.stancebook.catalogue.internal.PackageSearch;
-import studio.stancebook.catalogue.internal.RowBlock;
-import studio.stancebook.catalogue.internal.SetAsideRows;
+import studio.stancebook.classes.ClassRows;
+import studio.stancebook.classes.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshots;
+import studio.stancebook.classes.RowBlock;
+import studio.stancebook.classes.SetAsideRows;
+import studio.stancebook.classes.layout.CurrentLayout;
 import studio.stancebook.problem.Malformed;
 
 /**
@@ -130,7 +132,7 @@ class MeasuredPackages {
     }
 
     private void find(ClassSnapshot one, CatalogueFilter filter, List<Sort.Order> orders, MeasuredRows found) {
-        ClassRows aside = one.derived(Part.SET_ASIDE, () -> setAside.of(one.segment(), one.layout()));
+        ClassRows aside = one.derived(Part.SET_ASIDE, () -> setAside.of(one));
         Taker taker = new Taker(one, filter, orders, found);
         one.rows().forEach((block, row) -> {
             if (!aside.has(block.id(row))) {
@@ -180,7 +182,7 @@ class MeasuredPackages {
 
         /** A measure that went while the class was read has no value. */
         private static int place(ClassSnapshot one, String measure) {
-            OptionalInt place = one.layout().place(measure);
+            OptionalInt place = one.place(measure);
             return place.orElse(-1);
         }
 

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.stream.IntStream;
-import studio.stancebook.catalogue.internal.RowBlock;
+import studio.stancebook.classes.RowBlock;
 
 /** Packages that were found, numbered from 0, each with the values that they are sorted by. */
 final class MeasuredRows {

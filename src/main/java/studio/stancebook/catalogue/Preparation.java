@@ -2,8 +2,8 @@ package studio.stancebook.catalogue;
 
 import java.util.function.Consumer;
 import org.springframework.stereotype.Component;
-import studio.stancebook.catalogue.internal.CurrentLayout;
-import studio.stancebook.catalogue.internal.ValueLayout;
+import studio.stancebook.classes.layout.CurrentLayout;
+import studio.stancebook.classes.layout.ValueLayout;
 
 /** What can be computed of drafts before they are added, by whoever has time for it, so that adding them takes less. */
 @Component

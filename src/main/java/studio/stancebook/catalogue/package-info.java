@@ -1,10 +1,9 @@
 /**
- * Segments and the benchmark packages in each: recording them, the questions that they raise, setting them aside, and the
- * class of a segment as columns of measure values.
+ * Segments and the benchmark packages in each: recording them, finding them, the questions that they raise, and setting
+ * them aside.
  *
  * <p>Vocabulary: a <em>segment</em> is a kind of vehicle that a studio works in; a <em>benchmark package</em> is one
- * vehicle with its dimensions; the <em>class</em> of a segment is its packages that are not set aside; its
- * <em>revision</em> counts its changes; a <em>query</em> is a question about a package that a person has to settle.
+ * vehicle with its dimensions; a <em>query</em> is a question about a package that a person has to settle.
  */
 @NullMarked
 @ApplicationModule(
@@ -19,6 +18,8 @@
             "dimension",
             "dimension :: form",
             "measure",
+            "classes",
+            "classes :: layout",
             "drawing :: rendering",
             "drawing :: side-view"
         })

@@ -15,6 +15,7 @@
             "statistics",
             "dimension",
             "measure",
+            "classes",
             "drawing :: rendering",
             "drawing :: side-view",
             "catalogue",

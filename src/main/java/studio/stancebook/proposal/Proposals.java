@@ -37,7 +37,7 @@ public class Proposals {
      * A page of proposals, the last changed first unless sorted by {@code name}, {@code stage}, {@code changedAt}, {@code
      * outside} or {@code tooClose}.
      *
-     * @throws studio.stancebook.catalogue.UnknownSegment if the filter names one that is not there
+     * @throws studio.stancebook.classes.UnknownSegment if the filter names one that is not there
      * @throws studio.stancebook.problem.Malformed if it is sorted by anything else
      */
     @Transactional(readOnly = true)
@@ -150,7 +150,7 @@ public class Proposals {
      *
      * @throws studio.stancebook.problem.Forbidden if the person may not
      * @throws studio.stancebook.problem.Impossible naming every field that cannot be accepted
-     * @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment
+     * @throws studio.stancebook.classes.UnknownSegment if there is no such segment
      */
     public ProposalView make(ProposalDraft draft, SignedIn who) {
         return reading.get(writing.make(draft, who), who);

@@ -20,6 +20,7 @@
             "dimension",
             "dimension :: form",
             "measure",
+            "classes",
             "moves",
             "drawing",
             "drawing :: rendering",

@@ -16,6 +16,7 @@
             "statistics",
             "dimension",
             "measure",
+            "classes",
             "paper",
             "catalogue",
             "band",

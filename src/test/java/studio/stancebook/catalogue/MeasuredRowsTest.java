@@ -9,8 +9,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import studio.stancebook.catalogue.internal.ClassRow;
-import studio.stancebook.catalogue.internal.RowBlock;
+import studio.stancebook.classes.ClassRow;
+import studio.stancebook.classes.RowBlock;
 
 /** Pages of sorted packages against the whole list sorted by the library. */
 class MeasuredRowsTest {

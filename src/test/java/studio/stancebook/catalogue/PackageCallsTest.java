@@ -21,6 +21,7 @@ import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient.ResponseSpec;
 import studio.stancebook.StudioClients;
 import studio.stancebook.access.Role;
+import studio.stancebook.classes.ClassSnapshots;
 
 /** Benchmark packages over HTTP. */
 abstract class PackageCallsTest {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.ExpectedVersion;

@@ -5,8 +5,8 @@ import org.springframework.stereotype.Component;
 import studio.stancebook.band.BandRange;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.BandTrial;
-import studio.stancebook.catalogue.ClassSnapshot;
-import studio.stancebook.catalogue.ClassSnapshots;
+import studio.stancebook.classes.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.statistics.BandCalculator;
 import studio.stancebook.statistics.BandEdges;
 import studio.stancebook.statistics.BandOutcome;
@@ -22,7 +22,7 @@ public class BandComputer {
         this.classes = classes;
     }
 
-    /** @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment */
+    /** @throws studio.stancebook.classes.UnknownSegment if there is no such segment */
     public BandTrial trial(String segment, String measure, BandSetting setting) {
         ClassSnapshot part = classes.of(segment, setting.filter());
         BandOutcome outcome = BandCalculator.compute(setting.method(), part.column(measure));

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.BandSetting;
-import studio.stancebook.catalogue.ClassFilter;
+import studio.stancebook.classes.ClassFilter;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.statistics.BandMethod;

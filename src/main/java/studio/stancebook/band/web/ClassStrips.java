@@ -3,7 +3,7 @@ package studio.stancebook.band.web;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.band.BandRange;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.drawing.strip.StripReading;
 import studio.stancebook.drawing.strip.StripTick;

@@ -6,7 +6,7 @@ import studio.stancebook.band.Band;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.BandTrial;
 import studio.stancebook.band.Bands;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.measure.Measure;
 
 /** Finds out whether a band would be another on the class as it is now. */

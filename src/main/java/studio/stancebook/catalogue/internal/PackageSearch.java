@@ -19,6 +19,8 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageSummary;
+import studio.stancebook.classes.layout.CurrentLayout;
+import studio.stancebook.classes.layout.ValueLayout;
 
 /** Finds packages in the database, but for measures. */
 @Component

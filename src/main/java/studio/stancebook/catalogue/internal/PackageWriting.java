@@ -20,7 +20,10 @@ import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.UnknownPackage;
-import studio.stancebook.catalogue.UnknownSegment;
+import studio.stancebook.classes.ClassRevisions;
+import studio.stancebook.classes.UnknownSegment;
+import studio.stancebook.classes.layout.CurrentLayout;
+import studio.stancebook.classes.layout.ValueLayout;
 import studio.stancebook.problem.ExpectedVersion;
 
 /** Adds, changes and deletes packages. Every change begins with the revision of the class, which one writer holds. */

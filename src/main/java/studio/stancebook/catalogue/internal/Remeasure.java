@@ -15,6 +15,8 @@ import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.classes.layout.CurrentLayout;
+import studio.stancebook.classes.layout.ValueLayout;
 import studio.stancebook.measure.MeasuresChangedElsewhere;
 import studio.stancebook.measure.StudioMeasuresChanged;
 

@@ -22,6 +22,11 @@ import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.SetAside;
+import studio.stancebook.classes.ClassRow;
+import studio.stancebook.classes.layout.DimensionText;
+import studio.stancebook.classes.layout.NullableNumbers;
+import studio.stancebook.classes.layout.ValueLayout;
+import studio.stancebook.classes.layout.ValuesApart;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
 
@@ -70,7 +75,7 @@ public class StoredPackage {
     private Double[] scalars = {};
 
     @Column(nullable = false, length = 200000)
-    private String valuesSetAside = SetAsideText.NONE;
+    private String valuesSetAside = ValuesApart.NONE;
 
     private Double @Nullable [] classMeasures;
 

@@ -9,6 +9,7 @@ import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 import studio.stancebook.catalogue.PackageChange;
+import studio.stancebook.classes.layout.DimensionText;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
 

@@ -10,6 +10,7 @@ import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.classes.ClassRevisions;
 
 /** A segment as it is kept; its revision is written by {@link ClassRevisions} alone. */
 @Entity

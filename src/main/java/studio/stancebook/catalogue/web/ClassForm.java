@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.CatalogueFilter;
-import studio.stancebook.catalogue.ClassFilter;
+import studio.stancebook.classes.ClassFilter;
 import studio.stancebook.problem.Malformed;
 import studio.stancebook.statistics.QuantileType;
 

@@ -1,7 +1,7 @@
 package studio.stancebook.catalogue.web;
 
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.statistics.ClassSize;

@@ -1,7 +1,7 @@
 package studio.stancebook.catalogue.web;
 
 import java.util.List;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.statistics.QuantileType;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureValue;

@@ -21,7 +21,7 @@ import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.UnknownPackage;
-import studio.stancebook.catalogue.UnknownSegment;
+import studio.stancebook.classes.UnknownSegment;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.FieldErrors;

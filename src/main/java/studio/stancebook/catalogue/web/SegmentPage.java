@@ -10,12 +10,12 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import studio.stancebook.catalogue.Catalogue;
-import studio.stancebook.catalogue.ClassSnapshot;
-import studio.stancebook.catalogue.ClassSnapshots;
 import studio.stancebook.catalogue.SegmentIssue;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.SetAsideView;
+import studio.stancebook.classes.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
@@ -59,7 +59,7 @@ class SegmentPage {
             Model model,
             HttpServletResponse response) {
         SegmentView segment = segments.get(key);
-        ClassSnapshot whole = snapshots.of(segment);
+        ClassSnapshot whole = snapshots.of(segment.id(), segment.key(), segment.revision());
         model.addAttribute("segment", segment);
         model.addAttribute("origins", PackageChoices.of(List.of()).origins());
         model.addAttribute("errors", FieldErrors.none());

@@ -3,7 +3,7 @@ package studio.stancebook.proposal.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import studio.stancebook.catalogue.Pair;
+import studio.stancebook.classes.Pair;
 
 /** Many points as squares that are the darker the more points lie in them. */
 final class Density {

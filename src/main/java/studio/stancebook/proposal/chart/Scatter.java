@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.catalogue.Pair;
+import studio.stancebook.classes.Pair;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.proposal.chart.ScatterLabels.Place;
 import studio.stancebook.quantity.NumberText;

@@ -2,8 +2,8 @@ package studio.stancebook.proposal.chart;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.catalogue.Pair;
 import studio.stancebook.catalogue.SegmentName;
+import studio.stancebook.classes.Pair;
 import studio.stancebook.statistics.ConcentrationEllipse;
 import studio.stancebook.statistics.PairMoments;
 

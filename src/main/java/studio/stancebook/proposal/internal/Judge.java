@@ -40,7 +40,7 @@ public class Judge {
      */
     public record Judgement(long classRevision, Assessment assessment, Map<String, List<SingleMove>> moves) {}
 
-    /** @throws studio.stancebook.catalogue.UnknownSegment if there is no such segment */
+    /** @throws studio.stancebook.classes.UnknownSegment if there is no such segment */
     public Judgement judge(DimensionSet dimensions, String segment) {
         long revision = segments.revision(segment);
         MeasureRegistry registry = measures.current();

@@ -9,7 +9,7 @@ import studio.stancebook.band.Band;
 import studio.stancebook.band.BandRange;
 import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
-import studio.stancebook.catalogue.ClassSnapshot;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.drawing.strip.StripReading;

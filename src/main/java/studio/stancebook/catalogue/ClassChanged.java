@@ -1,9 +1,0 @@
-package studio.stancebook.catalogue;
-
-/**
- * The class of a segment changed: a package came, went, changed or was set aside.
- *
- * @param segment the key of the segment
- * @param revision the revision that the change led to
- */
-public record ClassChanged(String segment, long revision) {}

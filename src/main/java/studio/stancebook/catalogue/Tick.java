@@ -1,8 +1,0 @@
-package studio.stancebook.catalogue;
-
-/**
- * One benchmark on the scale of a measure.
- *
- * @param value in the measure's unit
- */
-public record Tick(long packageId, String name, double value) {}

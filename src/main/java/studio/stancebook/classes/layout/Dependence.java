@@ -1,0 +1,45 @@
+package studio.stancebook.classes.layout;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import studio.stancebook.dimension.Axle;
+import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Variable;
+import studio.stancebook.measure.Measure;
+import studio.stancebook.measure.Measured;
+import studio.stancebook.measure.Subject;
+
+/** Which recorded values the measures of one side view depend on. */
+public final class Dependence {
+
+    private final Subject subject;
+
+    public Dependence(DimensionSet set) {
+        subject = new Subject(set);
+    }
+
+    /** Whether a measure changes, to first order, with any of these dimensions. */
+    public boolean dependsOnAny(Measure measure, Collection<String> dimensions) {
+        if (!(measure.of(subject) instanceof Measured measured)) {
+            return false;
+        }
+        Set<String> keys = new HashSet<>();
+        measured.sensitivities().forEach((variable, sensitivity) -> {
+            if (sensitivity != 0) {
+                keys.addAll(dimensionsOf(variable));
+            }
+        });
+        keys.retainAll(dimensions);
+        return !keys.isEmpty();
+    }
+
+    private static List<String> dimensionsOf(Variable variable) {
+        return variable == Variable.TYRE_DIAMETER
+                ? List.of(
+                        Axle.FRONT.tyreDiameter().key(),
+                        Axle.REAR.tyreDiameter().key())
+                : List.of(variable.valueKey());
+    }
+}

@@ -1,8 +1,0 @@
-package studio.stancebook.catalogue;
-
-import studio.stancebook.OnPostgres;
-import studio.stancebook.StudioTest;
-
-@StudioTest
-@OnPostgres
-class ClassSnapshotsOnPostgresTest extends ClassSnapshotsTest {}

@@ -1,0 +1,6 @@
+package studio.stancebook.classes;
+
+import studio.stancebook.StudioTest;
+
+@StudioTest
+class ColdClassOnH2Test extends ColdClassTest {}
