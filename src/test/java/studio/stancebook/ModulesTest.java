@@ -4,12 +4,16 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -84,6 +88,20 @@ class ModulesTest {
                         "studio.stancebook.measure",
                         "studio.stancebook.moves");
     }
+
+    /** Each package; what is internal to a module belongs to the module's own package, which is its door. */
+    private static final SliceAssignment PACKAGES = new SliceAssignment() {
+
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass one) {
+            return SliceIdentifier.of(one.getPackageName().replaceFirst("\\.internal$", ""));
+        }
+
+        @Override
+        public String getDescription() {
+            return "packages";
+        }
+    };
 
     /** Beans are chosen when the jar is built, and the demo studio is kept from that: decision 0067. */
     @Test
@@ -182,5 +200,23 @@ class ModulesTest {
     @Test
     void haveNoCycles() {
         slices().matching("studio.stancebook.(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void haveNoCyclesBetweenTheirPackages() {
+        slices().assignedFrom(PACKAGES).should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void noticeACycleBetweenPackagesOfOneModule() {
+        JavaClasses planted = new ClassFileImporter().importPackages("studio.stancebook.forbidden.circle");
+
+        String report = slices().assignedFrom(PACKAGES)
+                .should()
+                .beFreeOfCycles()
+                .evaluate(planted)
+                .getFailureReport()
+                .toString();
+        assertTrue(report.contains("circle.there") && report.contains("circle.back"), report);
     }
 }

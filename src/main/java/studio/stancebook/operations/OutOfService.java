@@ -1,5 +1,6 @@
 package studio.stancebook.operations;
 
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.ProblemType;
 import studio.stancebook.problem.Refusal;
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.Refusal;
 
 /** Turns a failure that came of the store into what may be told. */

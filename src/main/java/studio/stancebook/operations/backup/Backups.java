@@ -18,7 +18,7 @@ import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.stereotype.Component;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
-import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.Conflict;
 
 /** Makes backups while the studio is worked in. */

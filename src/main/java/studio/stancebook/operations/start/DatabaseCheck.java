@@ -3,7 +3,7 @@ package studio.stancebook.operations.start;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import org.springframework.core.env.ConfigurableEnvironment;
-import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.CannotStart;
 
 /** The database opens. */

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.springframework.core.env.ConfigurableEnvironment;
-import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.CannotStart;
 
 /** The folder of a database in a file: it is made if it is not there, and must take new files. */

@@ -2,7 +2,7 @@ package studio.stancebook.operations.start;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.CannotStart;
 
 /** The sentences for trouble with the store at start. */

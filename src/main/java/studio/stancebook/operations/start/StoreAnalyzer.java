@@ -7,7 +7,7 @@ import org.springframework.boot.diagnostics.FailureAnalysis;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
-import studio.stancebook.operations.StoreTrouble;
+import studio.stancebook.operations.store.StoreTrouble;
 import studio.stancebook.problem.CannotStart;
 
 /** Tells trouble with the database that shows only after it was opened. */

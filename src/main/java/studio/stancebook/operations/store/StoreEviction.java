@@ -1,4 +1,4 @@
-package studio.stancebook.operations;
+package studio.stancebook.operations.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.HikariPoolMXBean;

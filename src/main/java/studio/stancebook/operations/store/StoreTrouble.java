@@ -1,4 +1,4 @@
-package studio.stancebook.operations;
+package studio.stancebook.operations.store;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
