@@ -35,11 +35,16 @@ final class MoveRange {
 
     /** The changed set; empty when it breaks a plausible range that it did not break before. */
     Optional<DimensionSet> moved(double change) {
-        if (!Double.isFinite(change) || Math.abs(change) > longest()) {
+        if (!Double.isFinite(change) || Math.abs(change) > longest() || takesTheWheelbase(change)) {
             return Optional.empty();
         }
         DimensionSet moved = set.moved(variable, change);
         return already.containsAll(RangeChecks.problemsOf(moved)) ? Optional.of(moved) : Optional.empty();
+    }
+
+    /** The plausible ranges of all else are shares of the wheelbase: there are none without one. */
+    private boolean takesTheWheelbase(double change) {
+        return variable == Variable.of(Dimension.WHEELBASE) && wheelbase() + change <= 0;
     }
 
     /** The size of a change, as {@link SingleMove#share()} says. */
