@@ -24,19 +24,19 @@ public record Assessment(List<Finding> findings) {
 
     /** How many measures were held against a band; two that repeat each other count once, here and in the other counts. */
     public int judged() {
-        return count(Verdict.Kind::judged);
+        return count(Verdict.VerdictKind::judged);
     }
 
     public int outside() {
-        return count(Verdict.Kind::outside);
+        return count(Verdict.VerdictKind::outside);
     }
 
     /** Too close to call, and not outside by the measure that repeats it. */
     public int tooClose() {
-        return count(kind -> kind == Verdict.Kind.TOO_CLOSE || kind.outside()) - outside();
+        return count(kind -> kind == Verdict.VerdictKind.TOO_CLOSE || kind.outside()) - outside();
     }
 
-    private int count(Predicate<Verdict.Kind> which) {
+    private int count(Predicate<Verdict.VerdictKind> which) {
         return (int) findings.stream()
                 .filter(finding -> which.test(finding.kind()))
                 .map(finding -> MeasureRegistry.countedAs(finding.measure()))

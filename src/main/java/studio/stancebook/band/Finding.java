@@ -33,7 +33,7 @@ public record Finding(
         notes = List.copyOf(notes);
     }
 
-    public Verdict.Kind kind() {
+    public Verdict.VerdictKind kind() {
         return verdict.kind();
     }
 }

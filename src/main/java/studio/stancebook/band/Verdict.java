@@ -11,10 +11,10 @@ public sealed interface Verdict {
         return kind().key();
     }
 
-    Kind kind();
+    VerdictKind kind();
 
     /** The six answers there are, in the order in which a page lists them. */
-    enum Kind {
+    enum VerdictKind {
         OUTSIDE_LOW("outside-low"),
         OUTSIDE_HIGH("outside-high"),
         TOO_CLOSE("too-close"),
@@ -24,7 +24,7 @@ public sealed interface Verdict {
 
         private final String key;
 
-        Kind(String key) {
+        VerdictKind(String key) {
             this.key = key;
         }
 
@@ -45,8 +45,8 @@ public sealed interface Verdict {
     /** The value with twice its standard uncertainty to either side lies within the closed band. */
     record Inside() implements Verdict {
         @Override
-        public Kind kind() {
-            return Kind.INSIDE;
+        public VerdictKind kind() {
+            return VerdictKind.INSIDE;
         }
     }
 
@@ -67,16 +67,16 @@ public sealed interface Verdict {
         }
 
         @Override
-        public Kind kind() {
-            return side == Side.LOW ? Kind.OUTSIDE_LOW : Kind.OUTSIDE_HIGH;
+        public VerdictKind kind() {
+            return side == Side.LOW ? VerdictKind.OUTSIDE_LOW : VerdictKind.OUTSIDE_HIGH;
         }
     }
 
     /** The value with twice its standard uncertainty to either side straddles an edge. */
     record TooClose() implements Verdict {
         @Override
-        public Kind kind() {
-            return Kind.TOO_CLOSE;
+        public VerdictKind kind() {
+            return VerdictKind.TOO_CLOSE;
         }
     }
 
@@ -93,16 +93,16 @@ public sealed interface Verdict {
         }
 
         @Override
-        public Kind kind() {
-            return Kind.NOT_MEASURABLE;
+        public VerdictKind kind() {
+            return VerdictKind.NOT_MEASURABLE;
         }
     }
 
     /** There is a value but no band to hold it against. */
     record NoBand() implements Verdict {
         @Override
-        public Kind kind() {
-            return Kind.NO_BAND;
+        public VerdictKind kind() {
+            return VerdictKind.NO_BAND;
         }
     }
 }

@@ -129,8 +129,8 @@ public final class VerdictLines {
         return kept.startsWith("needs ") && !line.missing().isEmpty() ? NotMeasurable.needs(line.missing()) : kept;
     }
 
-    private static Verdict.Kind kind(String key) {
-        return Arrays.stream(Verdict.Kind.values())
+    private static Verdict.VerdictKind kind(String key) {
+        return Arrays.stream(Verdict.VerdictKind.values())
                 .filter(kind -> kind.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("There is no verdict " + key));

@@ -148,7 +148,7 @@ class MeasuredPackages {
     }
 
     /** Takes the rows of a class that a filter takes. */
-    private static final class Taker implements ClassRows.RowReader {
+    private static final class Taker implements ClassRows.RowVisitor {
 
         private final CatalogueFilter filter;
         private final String words;

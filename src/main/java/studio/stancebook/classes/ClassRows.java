@@ -38,13 +38,13 @@ public final class ClassRows {
 
     /** What is done with each row. */
     @FunctionalInterface
-    public interface RowReader {
+    public interface RowVisitor {
 
         void read(RowBlock block, int row);
     }
 
     /** Reads the rows one by one. */
-    public void forEach(RowReader reader) {
+    public void forEach(RowVisitor reader) {
         for (RowBlock block : blocks) {
             for (int row = 0; row < block.size(); row++) {
                 reader.read(block, row);
@@ -53,7 +53,7 @@ public final class ClassRows {
     }
 
     /** Reads those of the rows that have one of these ids. */
-    public void forEach(Collection<Long> ids, RowReader reader) {
+    public void forEach(Collection<Long> ids, RowVisitor reader) {
         for (long id : ids) {
             int at = blockOf(id);
             int row = at < 0 ? -1 : blocks.get(at).place(id);

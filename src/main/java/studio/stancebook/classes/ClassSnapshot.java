@@ -189,7 +189,7 @@ public final class ClassSnapshot {
     }
 
     /** Reads those of the packages that have one of these ids. */
-    public void forEachRow(Collection<Long> ids, ClassRows.RowReader reader) {
+    public void forEachRow(Collection<Long> ids, ClassRows.RowVisitor reader) {
         rows.forEach(ids, reader);
     }
 

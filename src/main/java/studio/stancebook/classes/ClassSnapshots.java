@@ -34,13 +34,13 @@ public class ClassSnapshots {
     private final ClassRevisions revisions;
     private final Supplier<? extends ClassLayout> layouts;
     private final TransactionTemplate reading;
-    private final Map<Long, Held> classes = new ConcurrentHashMap<>();
+    private final Map<Long, CachedClass> classes = new ConcurrentHashMap<>();
 
     /** The classes that the transaction under way adds packages to. */
     private final TransactionScoped<ClassGrowth> growths = new TransactionScoped<>();
 
     /** The newest known class of a segment. */
-    private static final class Held {
+    private static final class CachedClass {
 
         private volatile @Nullable Known newest;
 
@@ -204,13 +204,13 @@ public class ClassSnapshots {
         return reader.head(segmentKey).orElseThrow(() -> new UnknownSegment(segmentKey));
     }
 
-    private Held held(Head head) {
-        return classes.computeIfAbsent(head.id(), id -> new Held());
+    private CachedClass held(Head head) {
+        return classes.computeIfAbsent(head.id(), id -> new CachedClass());
     }
 
     private ClassSnapshot of(Head head) {
         ClassLayout layout = layouts.get();
-        Held held = held(head);
+        CachedClass held = held(head);
         if (TransactionSynchronizationManager.isActualTransactionActive()) {
             return revisions.begunHere(head.id()) == null
                     ? upToDate(head, layout, held)
@@ -220,7 +220,7 @@ public class ClassSnapshots {
         return known != null ? known : inTurn(head, layout, held);
     }
 
-    private ClassSnapshot inTurn(Head head, ClassLayout layout, Held held) {
+    private ClassSnapshot inTurn(Head head, ClassLayout layout, CachedClass held) {
         held.turn.lock();
         try {
             ClassSnapshot known = held.upTo(head, layout);
@@ -236,7 +236,7 @@ public class ClassSnapshots {
      * The class with what the transaction under way did to it. What had to be read for it is kept when that is committed:
      * as if it were from the revision before, so that what the transaction does to it from now on is read once more.
      */
-    private ClassSnapshot changedHere(Head head, ClassLayout layout, Held held) {
+    private ClassSnapshot changedHere(Head head, ClassLayout layout, CachedClass held) {
         ClassSnapshot grown = grown(head.id(), layout);
         if (grown != null) {
             return grown;
@@ -252,7 +252,7 @@ public class ClassSnapshots {
     }
 
     /** Reads what is missing; needs a transaction, so that nobody who has the lock still has to wait for a connection. */
-    private ClassSnapshot upToDate(Head head, ClassLayout layout, Held held) {
+    private ClassSnapshot upToDate(Head head, ClassLayout layout, CachedClass held) {
         held.update.lock();
         try {
             ClassSnapshot known = held.upTo(head, layout);
@@ -269,7 +269,7 @@ public class ClassSnapshots {
     /** The classes that are kept in memory now. */
     List<ClassSnapshot> kept() {
         return classes.values().stream()
-                .map(Held::whole)
+                .map(CachedClass::whole)
                 .filter(Objects::nonNull)
                 .toList();
     }

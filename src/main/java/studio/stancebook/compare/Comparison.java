@@ -21,17 +21,17 @@ import studio.stancebook.drawing.sideview.SideView;
  * @param alignment that was done
  * @param inWheels whether they are drawn to one tyre diameter
  */
-public record Comparison(@Nullable SideView drawing, Alignment alignment, boolean inWheels, List<Note> notes) {
+public record Comparison(@Nullable SideView drawing, Alignment alignment, boolean inWheels, List<MissingNote> notes) {
 
     /**
      * Why something was done otherwise.
      *
      * @param names of those that are the reason
      */
-    public record Note(Reason reason, String names) {}
+    public record MissingNote(MissingFor reason, String names) {}
 
     /** What something is missing for. */
-    public enum Reason {
+    public enum MissingFor {
         NO_COWL,
         NO_H_POINT,
         SKETCH_IN_MM,
@@ -50,29 +50,32 @@ public record Comparison(@Nullable SideView drawing, Alignment alignment, boolea
      * @param wheels whether they are wanted to one tyre diameter
      */
     public static Comparison of(String title, List<Compared> all, Alignment wanted, boolean wheels) {
-        List<Note> notes = new ArrayList<>();
+        List<MissingNote> notes = new ArrayList<>();
         Alignment alignment = possible(wanted, all, notes);
         String sketches = names(all, one -> one.dimensions().scale() == Scale.UNSCALED);
         String withoutTyre = names(all, one -> !hasTyres(one));
         if (!sketches.isEmpty() && !withoutTyre.isEmpty()) {
-            notes.add(new Note(Reason.NEITHER, sketches + "; " + withoutTyre));
+            notes.add(new MissingNote(MissingFor.NEITHER, sketches + "; " + withoutTyre));
             return new Comparison(null, alignment, wheels, notes);
         }
         boolean inWheels = wheels ? withoutTyre.isEmpty() : !sketches.isEmpty();
         if (inWheels != wheels) {
-            notes.add(wheels ? new Note(Reason.NO_TYRE, withoutTyre) : new Note(Reason.SKETCH_IN_MM, sketches));
+            notes.add(
+                    wheels
+                            ? new MissingNote(MissingFor.NO_TYRE, withoutTyre)
+                            : new MissingNote(MissingFor.SKETCH_IN_MM, sketches));
         }
         List<Ghost> vehicles =
                 all.stream().map(one -> new Ghost(one.name(), one.dimensions())).toList();
         return new Comparison(OverlayDrawing.of(title, vehicles, alignment, inWheels), alignment, inWheels, notes);
     }
 
-    private static Alignment possible(Alignment wanted, List<Compared> all, List<Note> notes) {
+    private static Alignment possible(Alignment wanted, List<Compared> all, List<MissingNote> notes) {
         String without = names(all, one -> !wanted.isIn(one.dimensions()));
         if (without.isEmpty()) {
             return wanted;
         }
-        notes.add(new Note(wanted == Alignment.COWL ? Reason.NO_COWL : Reason.NO_H_POINT, without));
+        notes.add(new MissingNote(wanted == Alignment.COWL ? MissingFor.NO_COWL : MissingFor.NO_H_POINT, without));
         return Alignment.FRONT_WHEEL;
     }
 

@@ -34,7 +34,7 @@ public class Picks {
     }
 
     /** Something that could be picked. */
-    public record Choice(Pick pick, String name, String segmentName) {}
+    public record PickOption(Pick pick, String name, String segmentName) {}
 
     /**
      * What these name, in their order.
@@ -65,12 +65,12 @@ public class Picks {
     }
 
     /** Packages, then proposals, whose name has these words; some of all without words. */
-    public List<Choice> choices(String words, SignedIn who) {
+    public List<PickOption> choices(String words, SignedIn who) {
         CatalogueFilter filter = new CatalogueFilter(words, null, null, null, null, null);
-        List<Choice> found = new ArrayList<>();
+        List<PickOption> found = new ArrayList<>();
         for (PackageSummary one : catalogue.search(filter, PageRequest.of(0, PACKAGES, Sort.by("name")))) {
             String year = one.modelYear() == null ? "" : " (" + one.modelYear() + ")";
-            found.add(new Choice(Pick.ofPackage(one.id()), one.name() + year, one.segmentName()));
+            found.add(new PickOption(Pick.ofPackage(one.id()), one.name() + year, one.segmentName()));
         }
         proposals.list(ProposalFilter.named(filter.words()), PageRequest.of(0, PROPOSALS), who).stream()
                 .map(Picks::choice)
@@ -78,8 +78,8 @@ public class Picks {
         return found;
     }
 
-    private static Choice choice(ProposalSummary one) {
-        return new Choice(
+    private static PickOption choice(ProposalSummary one) {
+        return new PickOption(
                 Pick.ofProposal(one.id()),
                 one.name() + ", r" + one.revision(),
                 one.segment().name());

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import studio.stancebook.dimension.Disagreement.Amounts;
+import studio.stancebook.dimension.Disagreement.UnitAmounts;
 
 /**
  * Compares what was recorded twice. Two values disagree when they differ by more than twice their joint standard
@@ -55,7 +55,7 @@ public final class ClosingChecks {
         return Math.abs(recorded.value() - derived.value()) <= allowed
                 ? Optional.empty()
                 : Optional.of(Disagreement.notClosing(
-                        keys, label, recorded.value(), derived.value(), allowed, Amounts.of(unit, set.scale())));
+                        keys, label, recorded.value(), derived.value(), allowed, UnitAmounts.of(unit, set.scale())));
     }
 
     /** How far apart the two sides of {@code difference} may be. */

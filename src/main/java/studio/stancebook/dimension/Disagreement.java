@@ -25,7 +25,7 @@ public record Disagreement(List<String> keys, double gap, String message) {
      * @param amounts how values of its unit are written
      */
     static Disagreement notClosing(
-            List<String> keys, String label, double recorded, double derived, double allowed, Amounts amounts) {
+            List<String> keys, String label, double recorded, double derived, double allowed, UnitAmounts amounts) {
         double gap = recorded - derived;
         return new Disagreement(
                 keys,
@@ -48,7 +48,7 @@ public record Disagreement(List<String> keys, double gap, String message) {
             String rule,
             double limit,
             double allowed,
-            Amounts amounts) {
+            UnitAmounts amounts) {
         return new Disagreement(
                 keys,
                 recorded - limit,
@@ -57,10 +57,10 @@ public record Disagreement(List<String> keys, double gap, String message) {
     }
 
     /** How values of a unit are written: a sketch without dimensions has no unit of length, and small numbers. */
-    record Amounts(Unit unit, boolean sketch) {
+    record UnitAmounts(Unit unit, boolean sketch) {
 
-        static Amounts of(Unit unit, Scale scale) {
-            return new Amounts(unit, unit == Unit.MM && scale == Scale.UNSCALED);
+        static UnitAmounts of(Unit unit, Scale scale) {
+            return new UnitAmounts(unit, unit == Unit.MM && scale == Scale.UNSCALED);
         }
 
         String text(double value) {

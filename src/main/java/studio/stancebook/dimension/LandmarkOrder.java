@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import studio.stancebook.dimension.Disagreement.Amounts;
+import studio.stancebook.dimension.Disagreement.UnitAmounts;
 import studio.stancebook.geometry.Point;
 
 /**
@@ -16,30 +16,30 @@ import studio.stancebook.geometry.Point;
  */
 final class LandmarkOrder {
 
-    private record Pair(Landmark first, Landmark second) {}
+    private record OrderedPair(Landmark first, Landmark second) {}
 
-    private static final List<Pair> FRONT_TO_REAR = List.of(
-            new Pair(COWL, BACKLIGHT_BASE),
-            new Pair(SCREEN_TOP, BACKLIGHT_TOP),
-            new Pair(BELT_FRONT, BELT_REAR),
-            new Pair(ROCKER_FRONT, ROCKER_REAR),
-            new Pair(ARCH_FRONT_TOP, ARCH_REAR_TOP),
-            new Pair(FRONT_DOOR_CUT, REAR_DOOR_CUT),
-            new Pair(BONNET_EDGE, COWL),
-            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
-            new Pair(ARCH_FRONT_TOP, ARCH_FRONT_AFT),
-            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_AFT),
-            new Pair(ARCH_FRONT_AFT, ARCH_REAR_FORE),
-            new Pair(ARCH_REAR_FORE, ARCH_REAR_TOP),
-            new Pair(ARCH_REAR_TOP, ARCH_REAR_AFT),
-            new Pair(ARCH_REAR_FORE, ARCH_REAR_AFT));
-    private static final List<Pair> BASE_TO_TOP = List.of(
-            new Pair(COWL, SCREEN_TOP),
-            new Pair(BACKLIGHT_BASE, BACKLIGHT_TOP),
-            new Pair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
-            new Pair(ARCH_FRONT_AFT, ARCH_FRONT_TOP),
-            new Pair(ARCH_REAR_FORE, ARCH_REAR_TOP),
-            new Pair(ARCH_REAR_AFT, ARCH_REAR_TOP));
+    private static final List<OrderedPair> FRONT_TO_REAR = List.of(
+            new OrderedPair(COWL, BACKLIGHT_BASE),
+            new OrderedPair(SCREEN_TOP, BACKLIGHT_TOP),
+            new OrderedPair(BELT_FRONT, BELT_REAR),
+            new OrderedPair(ROCKER_FRONT, ROCKER_REAR),
+            new OrderedPair(ARCH_FRONT_TOP, ARCH_REAR_TOP),
+            new OrderedPair(FRONT_DOOR_CUT, REAR_DOOR_CUT),
+            new OrderedPair(BONNET_EDGE, COWL),
+            new OrderedPair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
+            new OrderedPair(ARCH_FRONT_TOP, ARCH_FRONT_AFT),
+            new OrderedPair(ARCH_FRONT_FORE, ARCH_FRONT_AFT),
+            new OrderedPair(ARCH_FRONT_AFT, ARCH_REAR_FORE),
+            new OrderedPair(ARCH_REAR_FORE, ARCH_REAR_TOP),
+            new OrderedPair(ARCH_REAR_TOP, ARCH_REAR_AFT),
+            new OrderedPair(ARCH_REAR_FORE, ARCH_REAR_AFT));
+    private static final List<OrderedPair> BASE_TO_TOP = List.of(
+            new OrderedPair(COWL, SCREEN_TOP),
+            new OrderedPair(BACKLIGHT_BASE, BACKLIGHT_TOP),
+            new OrderedPair(ARCH_FRONT_FORE, ARCH_FRONT_TOP),
+            new OrderedPair(ARCH_FRONT_AFT, ARCH_FRONT_TOP),
+            new OrderedPair(ARCH_REAR_FORE, ARCH_REAR_TOP),
+            new OrderedPair(ARCH_REAR_AFT, ARCH_REAR_TOP));
 
     private final DimensionSet set;
 
@@ -56,7 +56,8 @@ final class LandmarkOrder {
                 .toList();
     }
 
-    private Optional<Disagreement> check(Pair pair, String axis, ToDoubleFunction<Point> coordinate, String rule) {
+    private Optional<Disagreement> check(
+            OrderedPair pair, String axis, ToDoubleFunction<Point> coordinate, String rule) {
         Point first = set.landmarks().get(pair.first());
         Point second = set.landmarks().get(pair.second());
         if (first == null || second == null || coordinate.applyAsDouble(first) < coordinate.applyAsDouble(second)) {
@@ -69,6 +70,6 @@ final class LandmarkOrder {
                 rule + pair.second().label().toLowerCase(Locale.ROOT),
                 coordinate.applyAsDouble(second),
                 0,
-                Amounts.of(Unit.MM, set.scale())));
+                UnitAmounts.of(Unit.MM, set.scale())));
     }
 }

@@ -3,7 +3,7 @@ package studio.stancebook.dimension;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
-import studio.stancebook.dimension.Disagreement.Amounts;
+import studio.stancebook.dimension.Disagreement.UnitAmounts;
 import studio.stancebook.geometry.Point;
 
 /** The outline against overall length, front overhang and height. Each of its two ends is as uncertain as the line. */
@@ -51,6 +51,6 @@ final class OutlineChecks {
                         recorded.value(),
                         extent,
                         allowed,
-                        Amounts.of(Unit.MM, set.scale())));
+                        UnitAmounts.of(Unit.MM, set.scale())));
     }
 }

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import studio.stancebook.dimension.Disagreement.Amounts;
+import studio.stancebook.dimension.Disagreement.UnitAmounts;
 
 /** What is recorded of a tyre twice: diameter and rim beside a designation, and a loaded radius that the tyre allows. */
 final class TyreChecks {
 
     private final DimensionSet set;
     private final Axle axle;
-    private final Amounts amounts;
+    private final UnitAmounts amounts;
     private final List<Disagreement> found = new ArrayList<>();
 
     private TyreChecks(DimensionSet set, Axle axle) {
         this.set = set;
         this.axle = axle;
-        this.amounts = Amounts.of(Unit.MM, set.scale());
+        this.amounts = UnitAmounts.of(Unit.MM, set.scale());
     }
 
     static List<Disagreement> of(DimensionSet set, Axle axle) {

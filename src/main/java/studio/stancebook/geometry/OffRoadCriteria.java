@@ -80,7 +80,7 @@ public record OffRoadCriteria(
         return new OffRoadJudgement(
                 this,
                 criteria.stream()
-                        .map(criterion -> OffRoadJudgement.Line.of(criterion, dimensions))
+                        .map(criterion -> OffRoadJudgement.CriterionResult.of(criterion, dimensions))
                         .toList());
     }
 }

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param criteria the definition
  * @param lines one outcome for each of its criteria, in the same order
  */
-public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
+public record OffRoadJudgement(OffRoadCriteria criteria, List<CriterionResult> lines) {
 
     /**
      * One criterion and its outcome.
@@ -19,15 +19,15 @@ public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
      * @param value the least of what was measured, infinite where nothing limits it; empty where nothing was measured
      * @param reasons what must be said beside it
      */
-    public record Line(
+    public record CriterionResult(
             OffRoadCriterion criterion, CriterionOutcome outcome, OptionalDouble value, List<String> reasons) {
 
-        public Line {
+        public CriterionResult {
             reasons = List.copyOf(reasons);
         }
 
-        static Line of(OffRoadCriterion criterion, OffRoadDimensions dimensions) {
-            return new Line(
+        static CriterionResult of(OffRoadCriterion criterion, OffRoadDimensions dimensions) {
+            return new CriterionResult(
                     criterion,
                     criterion.judge(dimensions),
                     criterion.lowest(dimensions),
@@ -36,7 +36,7 @@ public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
     }
 
     /** What the count comes to. */
-    public enum Verdict {
+    public enum Conclusion {
         /** Enough criteria are met, whatever the unmeasured ones would give. */
         ENOUGH,
         /** Too few can be met, even if all unmeasured ones were. */
@@ -59,11 +59,11 @@ public record OffRoadJudgement(OffRoadCriteria criteria, List<Line> lines) {
         return count(CriterionOutcome.Unmeasured.class);
     }
 
-    public Verdict verdict() {
+    public Conclusion verdict() {
         if (metCount() >= criteria.needed()) {
-            return Verdict.ENOUGH;
+            return Conclusion.ENOUGH;
         }
-        return metCount() + unmeasuredCount() < criteria.needed() ? Verdict.TOO_FEW : Verdict.OPEN;
+        return metCount() + unmeasuredCount() < criteria.needed() ? Conclusion.TOO_FEW : Conclusion.OPEN;
     }
 
     private int count(Class<? extends CriterionOutcome> kind) {

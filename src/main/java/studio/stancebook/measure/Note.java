@@ -8,17 +8,18 @@ import java.util.Comparator;
  * @param kind what it is about
  * @param label the words
  */
-public record Note(Kind kind, String label) implements Comparable<Note> {
+public record Note(NoteKind kind, String label) implements Comparable<Note> {
 
     /** Typed from a specification sheet; there is no geometry to compute it from. */
-    public static final Note TYPED = new Note(Kind.TYPED, "as typed, not computed from geometry");
+    public static final Note TYPED = new Note(NoteKind.TYPED, "as typed, not computed from geometry");
     /** No loaded radius is recorded, so the free radius stands in. */
-    public static final Note UNLOADED_TYRE = new Note(Kind.UNLOADED_TYRE, "unloaded tyre");
+    public static final Note UNLOADED_TYRE = new Note(NoteKind.UNLOADED_TYRE, "unloaded tyre");
     /** A flotation size, whose real diameter is smaller than its name. */
-    public static final Note NOMINAL_DIAMETER = new Note(Kind.NOMINAL_DIAMETER, "nominal diameter of a flotation size");
+    public static final Note NOMINAL_DIAMETER =
+            new Note(NoteKind.NOMINAL_DIAMETER, "nominal diameter of a flotation size");
 
     /** The kinds of notes, in the order in which they are shown. */
-    public enum Kind {
+    public enum NoteKind {
         TYPED,
         UNLOADED_TYRE,
         NOMINAL_DIAMETER,

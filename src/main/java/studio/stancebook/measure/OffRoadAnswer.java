@@ -65,7 +65,7 @@ public record OffRoadAnswer(List<Scheme> schemes, String caution) {
                 criteria.notCheckedKeys().stream().map(words).toList());
     }
 
-    private static Criterion criterion(OffRoadJudgement.Line line) {
+    private static Criterion criterion(OffRoadJudgement.CriterionResult line) {
         return new Criterion(
                 line.criterion().key(),
                 finite(line.value()),

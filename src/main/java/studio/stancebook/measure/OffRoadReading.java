@@ -72,7 +72,7 @@ public final class OffRoadReading {
         if (!notes.isEmpty()) {
             reasons.put(quantity, notes.stream().sorted().map(Note::label).collect(Collectors.joining(", ")));
         }
-        boolean inPart = notes.stream().anyMatch(note -> note.kind() == Note.Kind.UNDERBODY_IN_PART);
+        boolean inPart = notes.stream().anyMatch(note -> note.kind() == Note.NoteKind.UNDERBODY_IN_PART);
         if (inPart && quantity != OffRoadQuantity.RAMP) {
             atMost.add(quantity);
         }

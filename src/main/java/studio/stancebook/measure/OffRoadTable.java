@@ -23,7 +23,7 @@ public record OffRoadTable(
         int needed,
         int all,
         String verdict,
-        List<Line> lines,
+        List<CriterionRow> lines,
         List<String> notCheckedKeys) {
 
     /**
@@ -35,7 +35,7 @@ public record OffRoadTable(
      * @param by how much is missed, with its unit
      * @param reasons what must be said beside it
      */
-    public record Line(
+    public record CriterionRow(
             List<String> quantityKeys, String least, String value, String outcome, String by, List<String> reasons) {}
 
     /** Every definition. */
@@ -63,7 +63,7 @@ public record OffRoadTable(
                 criteria.notCheckedKeys());
     }
 
-    private static Line line(OffRoadJudgement.Line line) {
+    private static CriterionRow line(OffRoadJudgement.CriterionResult line) {
         boolean degrees = line.criterion().unit().equals("deg");
         List<String> quantities = line.criterion().quantities().stream()
                 .map(OffRoadQuantity::key)
@@ -74,7 +74,7 @@ public record OffRoadTable(
                 ? text(line.value().getAsDouble(), 1, degrees)
                 : "";
         String by = line.outcome() instanceof CriterionOutcome.Missed missed ? text(missed.by(), 1, degrees) : "";
-        return new Line(quantities, least, value, outcome(line.outcome()), by, line.reasons());
+        return new CriterionRow(quantities, least, value, outcome(line.outcome()), by, line.reasons());
     }
 
     private static String text(double value, int decimals, boolean degrees) {

@@ -106,7 +106,7 @@ final class Underside {
     }
 
     private Note inPart() {
-        return new Note(Note.Kind.UNDERBODY_IN_PART, extent.text());
+        return new Note(Note.NoteKind.UNDERBODY_IN_PART, extent.text());
     }
 
     static Estimate typed(Dimension dimension, double value) {

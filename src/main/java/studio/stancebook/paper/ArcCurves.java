@@ -24,20 +24,20 @@ final class ArcCurves {
     }
 
     private void add(Step step) {
-        if (step instanceof Step.Arc arc) {
+        if (step instanceof Step.ArcTo arc) {
             arc(arc);
         } else {
             curved.add(step);
         }
-        if (step instanceof Step.Move move) {
+        if (step instanceof Step.MoveTo move) {
             startX = move.x();
             startY = move.y();
             at(move.x(), move.y());
-        } else if (step instanceof Step.Line line) {
+        } else if (step instanceof Step.LineTo line) {
             at(line.x(), line.y());
-        } else if (step instanceof Step.Curve curve) {
+        } else if (step instanceof Step.CurveTo curve) {
             at(curve.x(), curve.y());
-        } else if (step instanceof Step.Arc arc) {
+        } else if (step instanceof Step.ArcTo arc) {
             at(arc.x(), arc.y());
         } else {
             at(startX, startY);
@@ -50,7 +50,7 @@ final class ArcCurves {
     }
 
     /** From end points to a centre, as appendix B.2.4 of SVG 2 has it, for a circle. */
-    private void arc(Step.Arc arc) {
+    private void arc(Step.ArcTo arc) {
         double halfX = (x - arc.x()) / 2;
         double halfY = (y - arc.y()) / 2;
         double half = Math.hypot(halfX, halfY);
@@ -78,7 +78,7 @@ final class ArcCurves {
         for (int i = 0; i < pieces; i++) {
             double a = from + i * part;
             double b = a + part;
-            curved.add(new Step.Curve(
+            curved.add(new Step.CurveTo(
                     cx + radius * Math.cos(a) - reach * Math.sin(a),
                     cy + radius * Math.sin(a) + reach * Math.cos(a),
                     cx + radius * Math.cos(b) + reach * Math.sin(b),

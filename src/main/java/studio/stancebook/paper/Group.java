@@ -9,19 +9,19 @@ import java.util.List;
  * @param role what it is to a reader who does not see it
  * @param alternative what a figure shows, in words; empty for other roles
  */
-public record Group(String name, Role role, String alternative, List<Mark> marks) {
+public record Group(String name, StructureRole role, String alternative, List<Mark> marks) {
 
     public Group {
         alternative = Writable.text(alternative);
         marks = List.copyOf(marks);
     }
 
-    public static Group of(String name, Role role, List<Mark> marks) {
+    public static Group of(String name, StructureRole role, List<Mark> marks) {
         return new Group(name, role, "", marks);
     }
 
     /** What a group of a tagged PDF is, ISO 32000-1, 14.8.4. */
-    public enum Role {
+    public enum StructureRole {
         /** Not part of what the sheet says: frames, grids. */
         ARTIFACT("Artifact"),
         TITLE("H1"),
@@ -38,7 +38,7 @@ public record Group(String name, Role role, String alternative, List<Mark> marks
 
         private final String tag;
 
-        Role(String tag) {
+        StructureRole(String tag) {
             this.tag = tag;
         }
 

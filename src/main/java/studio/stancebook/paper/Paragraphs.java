@@ -2,7 +2,7 @@ package studio.stancebook.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import studio.stancebook.paper.Group.Role;
+import studio.stancebook.paper.Group.StructureRole;
 
 /** Sets text in lines of a width, one group for each paragraph. */
 public final class Paragraphs {
@@ -39,7 +39,7 @@ public final class Paragraphs {
     }
 
     /** Sets a text; false, and nothing set, where it would run over the foot. */
-    public boolean add(Role role, String text, double sizeMm, boolean strong, String colour) {
+    public boolean add(StructureRole role, String text, double sizeMm, boolean strong, String colour) {
         List<String> lines = lines(text, sizeMm, strong);
         if (y + lines.size() * LEADING_EM * sizeMm > bottom) {
             return false;

@@ -12,15 +12,15 @@ public record Path(List<Step> steps) {
     }
 
     public static Path line(double x1, double y1, double x2, double y2) {
-        return new Path(List.of(new Step.Move(x1, y1), new Step.Line(x2, y2)));
+        return new Path(List.of(new Step.MoveTo(x1, y1), new Step.LineTo(x2, y2)));
     }
 
     public static Path rectangle(double left, double top, double width, double height) {
         return new Path(List.of(
-                new Step.Move(left, top),
-                new Step.Line(left + width, top),
-                new Step.Line(left + width, top + height),
-                new Step.Line(left, top + height),
+                new Step.MoveTo(left, top),
+                new Step.LineTo(left + width, top),
+                new Step.LineTo(left + width, top + height),
+                new Step.LineTo(left, top + height),
                 new Step.Close()));
     }
 
@@ -28,7 +28,7 @@ public record Path(List<Step> steps) {
     public static Path through(List<double[]> points, boolean closed) {
         List<Step> steps = new ArrayList<>();
         for (double[] point : points) {
-            steps.add(steps.isEmpty() ? new Step.Move(point[0], point[1]) : new Step.Line(point[0], point[1]));
+            steps.add(steps.isEmpty() ? new Step.MoveTo(point[0], point[1]) : new Step.LineTo(point[0], point[1]));
         }
         if (closed) {
             steps.add(new Step.Close());
@@ -38,9 +38,9 @@ public record Path(List<Step> steps) {
 
     public static Path circle(double cx, double cy, double radius) {
         return new Path(List.of(
-                new Step.Move(cx + radius, cy),
-                new Step.Arc(radius, false, true, cx - radius, cy),
-                new Step.Arc(radius, false, true, cx + radius, cy),
+                new Step.MoveTo(cx + radius, cy),
+                new Step.ArcTo(radius, false, true, cx - radius, cy),
+                new Step.ArcTo(radius, false, true, cx + radius, cy),
                 new Step.Close()));
     }
 

@@ -22,18 +22,18 @@ public final class PathData {
     }
 
     private void add(Step step) {
-        if (step instanceof Step.Move move) {
+        if (step instanceof Step.MoveTo move) {
             command('M').end(move.x(), move.y());
-        } else if (step instanceof Step.Line line) {
+        } else if (step instanceof Step.LineTo line) {
             line(written(line.x()), written(line.y()));
-        } else if (step instanceof Step.Curve curve) {
+        } else if (step instanceof Step.CurveTo curve) {
             command('C')
                     .number(curve.x1())
                     .number(curve.y1())
                     .number(curve.x2())
                     .number(curve.y2())
                     .end(curve.x(), curve.y());
-        } else if (step instanceof Step.Arc arc) {
+        } else if (step instanceof Step.ArcTo arc) {
             command('A').number(arc.radius()).number(arc.radius());
             text.append(" 0 ").append(arc.large() ? '1' : '0').append(' ').append(arc.clockwise() ? '1' : '0');
             end(arc.x(), arc.y());

@@ -75,7 +75,7 @@ public final class PdfWriter {
     }
 
     private void group(Group group, Tags tags) throws IOException {
-        if (group.role() == Group.Role.ARTIFACT) {
+        if (group.role() == Group.StructureRole.ARTIFACT) {
             content.beginMarkedContent(COSName.ARTIFACT);
         } else {
             content.beginMarkedContent(COSName.getPDFName(group.role().tag()), tags.add(group));
@@ -122,11 +122,11 @@ public final class PdfWriter {
     }
 
     private void add(Step step) throws IOException {
-        if (step instanceof Step.Move move) {
+        if (step instanceof Step.MoveTo move) {
             content.moveTo((float) move.x(), (float) move.y());
-        } else if (step instanceof Step.Line line) {
+        } else if (step instanceof Step.LineTo line) {
             content.lineTo((float) line.x(), (float) line.y());
-        } else if (step instanceof Step.Curve c) {
+        } else if (step instanceof Step.CurveTo c) {
             content.curveTo(
                     (float) c.x1(), (float) c.y1(), (float) c.x2(), (float) c.y2(), (float) c.x(), (float) c.y());
         } else {

@@ -25,7 +25,7 @@ final class Tags {
     private final COSArray parents = new COSArray();
     private PDStructureElement table = whole;
     private PDStructureElement row = whole;
-    private Group.Role last = Group.Role.ARTIFACT;
+    private Group.StructureRole last = Group.StructureRole.ARTIFACT;
 
     Tags(PDPage page) {
         this.page = page;
@@ -57,25 +57,25 @@ final class Tags {
     }
 
     /** A cell stands in a row of a table; both are begun where they have to be. */
-    private PDStructureElement parentOf(Group.Role role) {
+    private PDStructureElement parentOf(Group.StructureRole role) {
         if (!role.inTable()) {
             return whole;
         }
-        boolean headed = last != Group.Role.COLUMN_HEADER && role == Group.Role.COLUMN_HEADER;
+        boolean headed = last != Group.StructureRole.COLUMN_HEADER && role == Group.StructureRole.COLUMN_HEADER;
         if (headed || !last.inTable()) {
             table = element("Table", whole);
         }
-        if (headed || role == Group.Role.ROW_HEADER) {
+        if (headed || role == Group.StructureRole.ROW_HEADER) {
             row = element("TR", table);
         }
-        return role == Group.Role.CELL_FIGURE ? element("TD", row) : row;
+        return role == Group.StructureRole.CELL_FIGURE ? element("TD", row) : row;
     }
 
-    private static void scope(Group.Role role, PDStructureElement element) {
-        if (role == Group.Role.COLUMN_HEADER || role == Group.Role.ROW_HEADER) {
+    private static void scope(Group.StructureRole role, PDStructureElement element) {
+        if (role == Group.StructureRole.COLUMN_HEADER || role == Group.StructureRole.ROW_HEADER) {
             PDTableAttributeObject attributes = new PDTableAttributeObject();
             attributes.setScope(
-                    role == Group.Role.ROW_HEADER
+                    role == Group.StructureRole.ROW_HEADER
                             ? PDTableAttributeObject.SCOPE_ROW
                             : PDTableAttributeObject.SCOPE_COLUMN);
             element.addAttribute(attributes);

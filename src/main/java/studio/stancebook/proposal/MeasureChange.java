@@ -32,7 +32,7 @@ public record MeasureChange(
         return kind(before) != kind(after);
     }
 
-    private static Verdict.@Nullable Kind kind(@Nullable Finding finding) {
+    private static Verdict.@Nullable VerdictKind kind(@Nullable Finding finding) {
         return finding == null ? null : finding.kind();
     }
 }

@@ -21,18 +21,18 @@ public final class ModifiedZ {
     /** A score beyond this, on either side, makes a query. */
     public static final double CUT_OFF = 3.5;
 
-    private final Scale scale;
+    private final SpreadKind scale;
     private final double median;
     private final double spread;
 
-    private ModifiedZ(Scale scale, double median, double spread) {
+    private ModifiedZ(SpreadKind scale, double median, double spread) {
         this.scale = scale;
         this.median = median;
         this.spread = spread;
     }
 
     /** What a score is measured by. */
-    public enum Scale {
+    public enum SpreadKind {
         /** The median absolute deviation of the class. */
         MEDIAN_DEVIATION,
         /** The mean absolute deviation, because the median one is 0. */
@@ -51,22 +51,22 @@ public final class ModifiedZ {
      * @param scale what the score is measured by
      * @param query true if a person should look
      */
-    public record Screening(double value, OptionalDouble score, Scale scale, boolean query) {}
+    public record ScreenedValue(double value, OptionalDouble score, SpreadKind scale, boolean query) {}
 
     /** The screen that a class makes, from its values with or without the one to be looked at. */
     public static ModifiedZ by(SortedColumn column) {
         if (ClassSize.of(column.n()) == ClassSize.TOO_SMALL) {
-            return new ModifiedZ(Scale.TOO_FEW, 0, 0);
+            return new ModifiedZ(SpreadKind.TOO_FEW, 0, 0);
         }
         double median = column.median();
         double medianDeviation = column.medianAbsoluteDeviation();
         if (medianDeviation > 0) {
-            return new ModifiedZ(Scale.MEDIAN_DEVIATION, median, medianDeviation / FACTOR);
+            return new ModifiedZ(SpreadKind.MEDIAN_DEVIATION, median, medianDeviation / FACTOR);
         }
         double meanDeviation = column.meanAbsoluteDeviation();
         return meanDeviation > 0
-                ? new ModifiedZ(Scale.MEAN_DEVIATION, median, Spread.SD_PER_MEAN_DEVIATION * meanDeviation)
-                : new ModifiedZ(Scale.ALL_EQUAL, median, 0);
+                ? new ModifiedZ(SpreadKind.MEAN_DEVIATION, median, Spread.SD_PER_MEAN_DEVIATION * meanDeviation)
+                : new ModifiedZ(SpreadKind.ALL_EQUAL, median, 0);
     }
 
     /**
@@ -74,17 +74,17 @@ public final class ModifiedZ {
      *
      * @throws IllegalArgumentException if {@code value} is NaN, infinite or beyond 1e100
      */
-    public Screening screen(double value) {
+    public ScreenedValue screen(double value) {
         double accepted = AcceptedValues.accepted(value, "value");
         return switch (scale) {
-            case TOO_FEW -> new Screening(accepted, OptionalDouble.empty(), scale, false);
-            case ALL_EQUAL -> new Screening(accepted, OptionalDouble.empty(), scale, accepted != median);
+            case TOO_FEW -> new ScreenedValue(accepted, OptionalDouble.empty(), scale, false);
+            case ALL_EQUAL -> new ScreenedValue(accepted, OptionalDouble.empty(), scale, accepted != median);
             case MEDIAN_DEVIATION, MEAN_DEVIATION -> scored(accepted, (accepted - median) / spread);
         };
     }
 
-    private Screening scored(double value, double score) {
-        return new Screening(value, OptionalDouble.of(score), scale, isBeyondCutOff(score));
+    private ScreenedValue scored(double value, double score) {
+        return new ScreenedValue(value, OptionalDouble.of(score), scale, isBeyondCutOff(score));
     }
 
     /** True above 3.5 and below -3.5, ends excluded. */

@@ -29,8 +29,8 @@ final class Canvas {
         this.layout = layout;
     }
 
-    /** The inks of a sheet, as wide on every paper as a pen of its lettering is. */
-    enum Pen {
+    /** The lines of a sheet: their ink, and how wide they are for its lettering. */
+    enum LineStyle {
         GROUND(INK, 0.16),
         TYRE(INK, 0.12),
         LINE(INK, 0.08),
@@ -45,7 +45,7 @@ final class Canvas {
         private final double widthEm;
         private final double[] dashesEm;
 
-        Pen(String colour, double widthEm, double... dashesEm) {
+        LineStyle(String colour, double widthEm, double... dashesEm) {
             this.colour = colour;
             this.widthEm = widthEm;
             this.dashesEm = dashesEm;
@@ -60,18 +60,18 @@ final class Canvas {
         }
     }
 
-    void line(Pen pen, double x1, double z1, double x2, double z2) {
-        paperLine(pen, layout.x(x1), layout.y(z1), layout.x(x2), layout.y(z2));
+    void line(LineStyle style, double x1, double z1, double x2, double z2) {
+        paperLine(style, layout.x(x1), layout.y(z1), layout.x(x2), layout.y(z2));
     }
 
     /** A line in mm on paper. */
-    void paperLine(Pen pen, double x1, double y1, double x2, double y2) {
-        lines.add(new Mark.Trace(Path.line(x1, y1, x2, y2), pen.ink(layout.em())));
+    void paperLine(LineStyle style, double x1, double y1, double x2, double y2) {
+        lines.add(new Mark.Trace(Path.line(x1, y1, x2, y2), style.ink(layout.em())));
     }
 
-    void circle(Pen pen, double x, double z, double radius) {
+    void circle(LineStyle style, double x, double z, double radius) {
         Path path = Path.circle(layout.x(x), layout.y(z), layout.onPaper(radius));
-        lines.add(new Mark.Trace(path, pen.ink(layout.em())));
+        lines.add(new Mark.Trace(path, style.ink(layout.em())));
     }
 
     /** An upright or level rectangle that a band allows, its corners in mm of the vehicle. */

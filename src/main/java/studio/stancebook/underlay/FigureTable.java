@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
-import studio.stancebook.paper.Group.Role;
+import studio.stancebook.paper.Group.StructureRole;
 import studio.stancebook.paper.Ink;
 import studio.stancebook.paper.LetterWidths;
 import studio.stancebook.paper.Mark;
@@ -14,7 +14,7 @@ import studio.stancebook.paper.Path;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.ShownUnits;
-import studio.stancebook.underlay.Canvas.Pen;
+import studio.stancebook.underlay.Canvas.LineStyle;
 
 /** The foot of a sheet: title, scale, the bar to check the print by, every proportion with its band, and the caution. */
 final class FigureTable {
@@ -28,14 +28,14 @@ final class FigureTable {
     private static final double LEGEND_EM = 0.85;
     private static final int ROWS = 7;
 
-    private final Framework it;
+    private final Framework framework;
     private final Layout layout;
     private final LocalDate date;
     private final double em;
     private final double top;
 
     FigureTable(Framework framework, Layout layout, LocalDate date) {
-        this.it = framework;
+        this.framework = framework;
         this.layout = layout;
         this.date = date;
         this.em = layout.em();
@@ -45,12 +45,12 @@ final class FigureTable {
     List<Group> groups() {
         List<Group> groups = new ArrayList<>();
         groups.add(frame());
-        groups.add(line(Role.TITLE, shortened(it.title()), layout.left(), top + 2 * em, 1.5, true));
-        groups.add(line(Role.PARAGRAPH, about(), layout.left(), top + 3.7 * em, 1, false));
-        groups.add(line(Role.PARAGRAPH, size(), layout.left(), top + 5.2 * em, 1, false));
+        groups.add(line(StructureRole.TITLE, shortened(framework.title()), layout.left(), top + 2 * em, 1.5, true));
+        groups.add(line(StructureRole.PARAGRAPH, about(), layout.left(), top + 3.7 * em, 1, false));
+        groups.add(line(StructureRole.PARAGRAPH, size(), layout.left(), top + 5.2 * em, 1, false));
         groups.add(checkBar());
         groups.addAll(proportions());
-        groups.add(line(Role.PARAGRAPH, CAUTION, layout.left(), bottom() - 0.6 * em, 1, true));
+        groups.add(line(StructureRole.PARAGRAPH, CAUTION, layout.left(), bottom() - 0.6 * em, 1, true));
         return groups;
     }
 
@@ -63,15 +63,15 @@ final class FigureTable {
         double width = layout.right() - left;
         List<Mark> marks = List.of(
                 new Mark.Trace(Path.rectangle(left, layout.top(), width, bottom() - layout.top()), thin()),
-                new Mark.Trace(Path.line(left, top, layout.right(), top), Pen.LINE.ink(em)));
-        return Group.of("frame", Role.ARTIFACT, marks);
+                new Mark.Trace(Path.line(left, top, layout.right(), top), LineStyle.LINE.ink(em)));
+        return Group.of("frame", StructureRole.ARTIFACT, marks);
     }
 
     private Ink thin() {
-        return Pen.FINE.ink(em);
+        return LineStyle.FINE.ink(em);
     }
 
-    private Group line(Role role, String text, double x, double y, double sizeEm, boolean strong) {
+    private Group line(StructureRole role, String text, double x, double y, double sizeEm, boolean strong) {
         Mark words = new Mark.Writing(
                 x + 0.6 * em, y, Anchor.START, sizeEm * em, strong, strong ? Canvas.INK : Canvas.SOFT, null, text);
         return Group.of("words", role, List.of(words));
@@ -91,14 +91,16 @@ final class FigureTable {
     }
 
     private String about() {
-        String segment = it.segment().equals(it.subject()) ? it.segment() : it.subject() + " against " + it.segment();
+        String segment = framework.segment().equals(framework.subject())
+                ? framework.segment()
+                : framework.subject() + " against " + framework.segment();
         return segment + " \u00b7 " + date;
     }
 
     private String size() {
-        return "1:" + layout.denominator() + " on " + layout.paper() + " \u00b7 tyre " + it.tyre() + ", D "
-                + ShownUnits.text(it.diameter(), 0) + " \u00b7 wheelbase "
-                + ShownUnits.text(it.wheelbase(), 0);
+        return "1:" + layout.denominator() + " on " + layout.paper() + " \u00b7 tyre " + framework.tyre() + ", D "
+                + ShownUnits.text(framework.diameter(), 0) + " \u00b7 wheelbase "
+                + ShownUnits.text(framework.wheelbase(), 0);
     }
 
     /** 100 mm on paper in tenths, whatever the scale. */
@@ -106,23 +108,23 @@ final class FigureTable {
         double x = layout.left() + 0.6 * em;
         double y = top + 8.4 * em;
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Trace(Path.line(x, y, x + BAR_MM, y), Pen.LINE.ink(em)));
+        marks.add(new Mark.Trace(Path.line(x, y, x + BAR_MM, y), LineStyle.LINE.ink(em)));
         for (int i = 0; i <= 10; i++) {
             double rise = i % 5 == 0 ? 1.1 * em : 0.6 * em;
             double at = x + i * BAR_MM / 10;
-            marks.add(new Mark.Trace(Path.line(at, y, at, y - rise), Pen.LINE.ink(em)));
+            marks.add(new Mark.Trace(Path.line(at, y, at, y - rise), LineStyle.LINE.ink(em)));
         }
         String text = "This bar is 100 mm long on a true print. Print at 100 %, not fitted to the page.";
         double size = Math.min(em, (leftBlockMm() - em) / LetterWidths.em(text, false));
         marks.add(new Mark.Writing(x, y + 1.5 * em, Anchor.START, size, false, Canvas.SOFT, null, text));
-        return new Group("check-bar", Role.FIGURE, "A bar of 100 mm on paper. " + text, marks);
+        return new Group("check-bar", StructureRole.FIGURE, "A bar of 100 mm on paper. " + text, marks);
     }
 
     private List<Group> proportions() {
         List<Group> rows = new ArrayList<>();
         double left = layout.left() + leftBlockMm() + em;
         double width = (layout.right() - left - 3 * em) / 2;
-        List<Proportion> all = List.copyOf(it.proportions().values());
+        List<Proportion> all = List.copyOf(framework.proportions().values());
         for (int column = 0; column < 2 && column * ROWS < all.size(); column++) {
             double x = left + column * (width + 2 * em);
             rows.add(row(x, width, 0, List.of("Proportion", "value", ShownUnits.symbol(), "band", "")));
@@ -134,7 +136,12 @@ final class FigureTable {
         List<String> legend = wrapped(legend(), layout.right() - left - em);
         for (int i = 0; i < legend.size(); i++) {
             rows.add(line(
-                    Role.PARAGRAPH, legend.get(i), left - 0.6 * em, top + (13.1 + 1.15 * i) * em, LEGEND_EM, false));
+                    StructureRole.PARAGRAPH,
+                    legend.get(i),
+                    left - 0.6 * em,
+                    top + (13.1 + 1.15 * i) * em,
+                    LEGEND_EM,
+                    false));
         }
         return rows;
     }
@@ -158,15 +165,15 @@ final class FigureTable {
 
     private String legend() {
         String drawn = "Grey is what the band allows. " + basis();
-        return it.missing().isEmpty()
+        return framework.missing().isEmpty()
                 ? drawn
-                : drawn + " Not drawn, without band or value: " + String.join(", ", it.missing()) + ".";
+                : drawn + " Not drawn, without band or value: " + String.join(", ", framework.missing()) + ".";
     }
 
     private String basis() {
-        boolean proposal = it.proportions().values().stream()
+        boolean proposal = framework.proportions().values().stream()
                 .anyMatch(proportion -> proportion.basis() == Proportion.Basis.PROPOSAL);
-        String points = it.proportions().values().stream()
+        String points = framework.proportions().values().stream()
                 .filter(proportion -> proportion.basis() == Proportion.Basis.POINT)
                 .map(FigureTable::name)
                 .collect(Collectors.joining(", "));
@@ -179,7 +186,7 @@ final class FigureTable {
         String value = number(proportion, proportion.value()) + (proportion.degrees() ? "\u00b0" : "");
         String mm = proportion.degrees()
                 ? ""
-                : ShownUnits.plain(proportion.value() * it.diameter(), 0).replace('-', '\u2212');
+                : ShownUnits.plain(proportion.value() * framework.diameter(), 0).replace('-', '\u2212');
         Integer version = proportion.bandVersion();
         return List.of(name(proportion), value, mm, band(proportion), version == null ? "" : "v" + version);
     }
@@ -230,6 +237,6 @@ final class FigureTable {
             String colour = number == 0 || i > 2 ? Canvas.SOFT : Canvas.INK;
             marks.add(new Mark.Writing(x + rights[i] * width, y, anchor, 0.95 * em, false, colour, null, cells.get(i)));
         }
-        return Group.of("proportion", Role.PARAGRAPH, marks);
+        return Group.of("proportion", StructureRole.PARAGRAPH, marks);
     }
 }

@@ -96,19 +96,19 @@ public class Frameworks {
         return framework(order, name, proposal.segment().name(), found, set);
     }
 
-    private record Found(double at, Proportion.Basis basis) {}
+    private record FoundLine(double at, Proportion.Basis basis) {}
 
-    private static Optional<Found> value(SortedColumn column, @Nullable AppliedBand band, @Nullable Double point) {
+    private static Optional<FoundLine> value(SortedColumn column, @Nullable AppliedBand band, @Nullable Double point) {
         Interval limits = band == null ? null : band.limits();
         if (point != null && limits != null && Double.isFinite(limits.width())) {
-            return Optional.of(new Found(limits.lower() + point * limits.width(), Proportion.Basis.POINT));
+            return Optional.of(new FoundLine(limits.lower() + point * limits.width(), Proportion.Basis.POINT));
         }
         if (!column.isEmpty()) {
             double median = column.median();
             double kept = limits == null ? median : Math.max(limits.lower(), Math.min(limits.upper(), median));
-            return Optional.of(new Found(kept, Proportion.Basis.MEDIAN));
+            return Optional.of(new FoundLine(kept, Proportion.Basis.MEDIAN));
         }
-        return limits == null ? Optional.empty() : Optional.of(new Found(middle(limits), Proportion.Basis.BAND));
+        return limits == null ? Optional.empty() : Optional.of(new FoundLine(middle(limits), Proportion.Basis.BAND));
     }
 
     private static double middle(Interval limits) {
@@ -137,7 +137,7 @@ public class Frameworks {
             String segment,
             Map<String, Proportion> found,
             @Nullable DimensionSet own) {
-        Size size = size(order, found, own);
+        TyreAndWheelbase size = size(order, found, own);
         Proportion wheelbase = found.get(Framework.WHEELBASE);
         if (wheelbase != null && order.tyre() != null && order.wheelbaseMm() != null) {
             found.put(Framework.WHEELBASE, wheelbase.given(size.wheelbase() / size.diameter()));
@@ -159,9 +159,10 @@ public class Frameworks {
                 missing);
     }
 
-    private record Size(String tyre, double diameter, double wheelbase, Wheel front, Wheel rear) {}
+    private record TyreAndWheelbase(String tyre, double diameter, double wheelbase, Wheel front, Wheel rear) {}
 
-    private static Size size(UnderlayOrder order, Map<String, Proportion> found, @Nullable DimensionSet own) {
+    private static TyreAndWheelbase size(
+            UnderlayOrder order, Map<String, Proportion> found, @Nullable DimensionSet own) {
         Proportion ratio = found.get(Framework.WHEELBASE);
         Double diameter = order.tyre() == null ? null : order.tyre().overallDiameterMm();
         Double wheelbase = order.wheelbaseMm();
@@ -177,7 +178,8 @@ public class Frameworks {
         String said = order.tyre() == null
                 ? "diameter " + ShownUnits.text(diameter, 1)
                 : order.tyre().text();
-        return new Size(said, diameter, wheelbase, Wheel.of(0, diameter, rim), Wheel.of(wheelbase, diameter, rim));
+        return new TyreAndWheelbase(
+                said, diameter, wheelbase, Wheel.of(0, diameter, rim), Wheel.of(wheelbase, diameter, rim));
     }
 
     private static double required(@Nullable Proportion ratio, String lacking) {
@@ -190,7 +192,7 @@ public class Frameworks {
         return ratio.value();
     }
 
-    private static Size ownSize(@Nullable DimensionSet own) {
+    private static TyreAndWheelbase ownSize(@Nullable DimensionSet own) {
         if (own == null) {
             throw Impossible.ofField("tyre", "Give a tyre size such as 265/70R17, or a wheelbase.");
         }
@@ -204,7 +206,8 @@ public class Frameworks {
         double wheelbase = own.scalar(Dimension.WHEELBASE).orElseThrow();
         double diameter = (front.getAsDouble() + rear.getAsDouble()) / 2;
         String said = own.tyre(Axle.FRONT).map(tyre -> tyre.text()).orElse("diameter " + ShownUnits.text(diameter, 1));
-        return new Size(said, diameter, wheelbase, ownWheel(own, Axle.FRONT, 0), ownWheel(own, Axle.REAR, wheelbase));
+        return new TyreAndWheelbase(
+                said, diameter, wheelbase, ownWheel(own, Axle.FRONT, 0), ownWheel(own, Axle.REAR, wheelbase));
     }
 
     private static Wheel ownWheel(DimensionSet own, Axle axle, double x) {

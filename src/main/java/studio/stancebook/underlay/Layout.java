@@ -73,9 +73,9 @@ record Layout(PaperSize paper, int denominator, double originX, double groundY) 
         }
         int denominator = wanted == null ? least : wanted;
         double em = paper.letteringMm();
-        double long_ = (framework.rearmost() - framework.foremost()) / denominator;
+        double lengthMm = (framework.rearmost() - framework.foremost()) / denominator;
         double room = paper.widthMm() - 2 * MARGIN_MM;
-        double originX = MARGIN_MM + (room - long_) / 2 - framework.foremost() / denominator;
+        double originX = MARGIN_MM + (room - lengthMm) / 2 - framework.foremost() / denominator;
         double free = roomHighMm(paper) - framework.highest() / denominator;
         double groundY = paper.heightMm() - MARGIN_MM - (TABLE_EM + FOOT_EM) * em - free / 2;
         return new Layout(paper, denominator, originX, groundY);

@@ -7,19 +7,19 @@ import studio.stancebook.paper.Anchor;
 import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.ShownUnits;
-import studio.stancebook.underlay.Canvas.Pen;
+import studio.stancebook.underlay.Canvas.LineStyle;
 
 /** Draws what leans or opens: the windscreen and its aim, the shut lines of the doors, the planes of approach and departure. */
 final class Openings {
 
-    private final Framework it;
+    private final Framework framework;
     private final Layout layout;
     private final Canvas canvas;
     private final double d;
     private final double em;
 
     Openings(Framework framework, Layout layout, Canvas canvas) {
-        this.it = framework;
+        this.framework = framework;
         this.layout = layout;
         this.canvas = canvas;
         this.d = framework.diameter();
@@ -30,40 +30,42 @@ final class Openings {
         screen();
         door(Framework.FRONT_DOOR, "front door", Anchor.START);
         door(Framework.REAR_DOOR, "rear door", Anchor.END);
-        plane(Framework.APPROACH, "approach", it.front(), -1, it.foremost());
-        plane(Framework.DEPARTURE, "departure", it.rear(), 1, it.rearmost());
+        plane(Framework.APPROACH, "approach", framework.front(), -1, framework.foremost());
+        plane(Framework.DEPARTURE, "departure", framework.rear(), 1, framework.rearmost());
     }
 
     /** The windscreen line from its aim at the front wheel up to the roof. */
     private void screen() {
-        Optional<Double> aim = it.place(Framework.AIM);
-        Optional<Proportion> angle = it.find(Framework.SCREEN_ANGLE);
-        it.place(Framework.DASH).ifPresent(this::cowlMark);
+        Optional<Double> aim = framework.place(Framework.AIM);
+        Optional<Proportion> angle = framework.find(Framework.SCREEN_ANGLE);
+        framework.place(Framework.DASH).ifPresent(this::cowlMark);
         if (aim.isEmpty()
                 || angle.isEmpty()
                 || angle.get().value() < 5
                 || angle.get().value() > 85) {
             return;
         }
-        double top = it.place(Framework.HEIGHT).orElse(2 * d);
+        double top = framework.place(Framework.HEIGHT).orElse(2 * d);
         double slope = Math.tan(Math.toRadians(angle.get().value()));
         double topX = (top - aim.get()) / slope;
-        double cowlX = it.place(Framework.DASH).orElse(0.0);
+        double cowlX = framework.place(Framework.DASH).orElse(0.0);
         double cowlZ = aim.get() + Math.max(0, cowlX) * slope;
         fan(aim.get(), top);
-        canvas.line(Pen.AIM, 0, aim.get(), Math.max(0, cowlX), cowlZ);
-        canvas.line(Pen.LINE, Math.max(0, cowlX), cowlZ, topX, top);
+        canvas.line(LineStyle.AIM, 0, aim.get(), Math.max(0, cowlX), cowlZ);
+        canvas.line(LineStyle.LINE, Math.max(0, cowlX), cowlZ, topX, top);
         double tick = 0.06 * d;
-        canvas.line(Pen.LINE, -tick, aim.get(), tick, aim.get());
+        canvas.line(LineStyle.LINE, -tick, aim.get(), tick, aim.get());
         aimZone(aim.get());
         String leaning = "windscreen "
                 + NumberText.fixed(
                         LeaningAngles.value(Framework.SCREEN_ANGLE, angle.get().value()), 1) + "\u00b0 "
                 + LeaningAngles.words(Framework.SCREEN_ANGLE, "from the horizontal");
         String aimed = "aims "
-                + it.find(Framework.AIM)
+                + framework
+                        .find(Framework.AIM)
                         .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))
-                        .orElse("") + " wheels over the centre";
+                        .orElse("")
+                + " wheels over the centre";
         double x = layout.x(topX) + em;
         canvas.words(leaning, x, layout.y(top) + 2.2 * em, Anchor.START, false);
         canvas.words(aimed, x, layout.y(top) + 3.6 * em, Anchor.START, false);
@@ -71,7 +73,7 @@ final class Openings {
 
     /** What the band of the angle allows, turned about the aim. */
     private void fan(double aim, double top) {
-        Interval angles = it.zone(Framework.SCREEN_ANGLE);
+        Interval angles = framework.zone(Framework.SCREEN_ANGLE);
         if (angles == null || !Double.isFinite(angles.width()) || angles.lower() < 5 || angles.upper() > 85) {
             return;
         }
@@ -81,7 +83,7 @@ final class Openings {
     }
 
     private void aimZone(double aim) {
-        Interval zone = Construction.finite(it.zone(Framework.AIM));
+        Interval zone = Construction.finite(framework.zone(Framework.AIM));
         if (zone != null) {
             canvas.zone(-0.04 * d, zone.lower(), 0.04 * d, zone.upper());
         }
@@ -91,27 +93,27 @@ final class Openings {
     private void cowlMark(double x) {
         double from = 1.15 * d;
         double to = 1.65 * d;
-        Interval zone = Construction.finite(it.zone(Framework.DASH));
+        Interval zone = Construction.finite(framework.zone(Framework.DASH));
         if (zone != null) {
             canvas.zone(zone.lower(), from, zone.upper(), to);
-            canvas.line(Pen.EDGE, zone.lower(), from, zone.lower(), to);
-            canvas.line(Pen.EDGE, zone.upper(), from, zone.upper(), to);
+            canvas.line(LineStyle.EDGE, zone.lower(), from, zone.lower(), to);
+            canvas.line(LineStyle.EDGE, zone.upper(), from, zone.upper(), to);
         }
-        canvas.line(Pen.LINE, x, from, x, to);
+        canvas.line(LineStyle.LINE, x, from, x, to);
         String text = "cowl " + ShownUnits.label(x, 0).replace('-', '\u2212');
         canvas.words(text, layout.x(x) - 0.6 * em, layout.y(to) + 0.8 * em, Anchor.END, false);
     }
 
     /** A shut line from the rocker to the belt, with the limits of its place at the rocker. */
     private void door(String measure, String name, Anchor anchor) {
-        it.place(measure).ifPresent(x -> {
-            double foot = it.place(Framework.ROCKER).orElse(d / 2);
+        framework.place(measure).ifPresent(x -> {
+            double foot = framework.place(Framework.ROCKER).orElse(d / 2);
             double head = foot + 0.95 * d;
-            Interval zone = Construction.finite(it.zone(measure));
+            Interval zone = Construction.finite(framework.zone(measure));
             if (zone != null) {
                 canvas.zone(zone.lower(), foot, zone.upper(), foot + 0.35 * d);
             }
-            canvas.line(Pen.FINE, x, foot, x, head);
+            canvas.line(LineStyle.FINE, x, foot, x, head);
             double side = anchor == Anchor.START ? 0.6 * em : -0.6 * em;
             canvas.words(
                     name + " " + ShownUnits.label(x, 0), layout.x(x) + side, layout.y(head) + 0.8 * em, anchor, false);
@@ -120,17 +122,17 @@ final class Openings {
 
     /** The plane that touches a tyre from below, out to the end of the sheet. */
     private void plane(String measure, String name, Wheel wheel, int side, double end) {
-        Interval zone = it.zone(measure);
+        Interval zone = framework.zone(measure);
         if (zone != null && Double.isFinite(zone.width()) && zone.lower() >= 1 && zone.upper() <= 80) {
             double[] low = outer(wheel, side, zone.lower(), end);
             double[] high = outer(wheel, side, zone.upper(), end);
             canvas.zone(List.of(touch(wheel, side, zone.lower()), low, high, touch(wheel, side, zone.upper())));
         } else if (zone != null && Double.isFinite(zone.lower()) && zone.lower() >= 1 && zone.lower() <= 80) {
-            ray(Pen.EDGE, touch(wheel, side, zone.lower()), outer(wheel, side, zone.lower(), end));
+            ray(LineStyle.EDGE, touch(wheel, side, zone.lower()), outer(wheel, side, zone.lower(), end));
         }
-        it.find(measure).filter(p -> p.value() >= 1 && p.value() <= 80).ifPresent(angle -> {
+        framework.find(measure).filter(p -> p.value() >= 1 && p.value() <= 80).ifPresent(angle -> {
             double[] far = outer(wheel, side, angle.value(), end);
-            ray(Pen.LINE, touch(wheel, side, angle.value()), far);
+            ray(LineStyle.LINE, touch(wheel, side, angle.value()), far);
             Anchor anchor = side < 0 ? Anchor.START : Anchor.END;
             String text = name + " " + NumberText.fixed(angle.value(), 1) + "\u00b0";
             double y = layout.groundY() - 0.5 * em;
@@ -138,8 +140,8 @@ final class Openings {
         });
     }
 
-    private void ray(Pen pen, double[] from, double[] to) {
-        canvas.line(pen, from[0], from[1], to[0], to[1]);
+    private void ray(LineStyle style, double[] from, double[] to) {
+        canvas.line(style, from[0], from[1], to[0], to[1]);
     }
 
     private static double[] touch(Wheel wheel, int side, double deg) {

@@ -50,7 +50,7 @@ public class Underlays {
         new Construction(framework, layout, canvas).draw();
         String description = description(framework, layout);
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group("construction", Group.Role.FIGURE, description, canvas.marks()));
+        groups.add(new Group("construction", Group.StructureRole.FIGURE, description, canvas.marks()));
         groups.addAll(new FigureTable(framework, layout, date).groups());
         return new VectorPage(
                 "Underlay: " + framework.title() + ", 1:" + layout.denominator(),

@@ -134,7 +134,7 @@ class AssessorTest {
         assertNull(height.uncertainty());
         assertTrue(none.reason().contains("the overall height"));
         assertEquals(
-                Verdict.Kind.NO_BAND,
+                Verdict.VerdictKind.NO_BAND,
                 assessment.find("wheels-spanned").orElseThrow().kind());
     }
 }

@@ -43,7 +43,7 @@ class PracticeBandsTest {
         List<Finding> judged = judged(TextbookCars.of(type), type);
 
         assertEquals(PracticeBands.of(type).size(), judged.size());
-        judged.forEach(finding -> assertEquals(Verdict.Kind.INSIDE, finding.kind(), finding::toString));
+        judged.forEach(finding -> assertEquals(Verdict.VerdictKind.INSIDE, finding.kind(), finding::toString));
         assertEquals(List.of(), RangeChecks.problemsOf(TextbookCars.of(type)));
     }
 
@@ -87,7 +87,7 @@ class PracticeBandsTest {
                                 "approach-angle",
                                 "departure-angle")
                         .contains(finding.measure()))
-                .forEach(finding -> assertEquals(Verdict.Kind.INSIDE, finding.kind(), finding::toString));
+                .forEach(finding -> assertEquals(Verdict.VerdictKind.INSIDE, finding.kind(), finding::toString));
     }
 
     @Test

@@ -54,9 +54,9 @@ class VerdictLinesTest {
     @Test
     void giveBackTheAssessmentTheyWereMadeFrom() {
         Assessment assessment = everyKind();
-        Set<Verdict.Kind> kinds = new HashSet<>();
+        Set<Verdict.VerdictKind> kinds = new HashSet<>();
         assessment.findings().forEach(finding -> kinds.add(finding.kind()));
-        assertEquals(Set.of(Verdict.Kind.values()), kinds, "every kind of verdict is among them");
+        assertEquals(Set.of(Verdict.VerdictKind.values()), kinds, "every kind of verdict is among them");
 
         JsonMapper json = JsonMapper.builder().build();
         String text = json.writeValueAsString(VerdictLines.of(assessment, MOVES));

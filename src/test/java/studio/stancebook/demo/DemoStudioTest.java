@@ -160,7 +160,7 @@ class DemoStudioTest {
     /** Every judged measure of the newest revision that is not inside. */
     private String notInside(String proposal) {
         return proposal(proposal).newest().assessment().findings().stream()
-                .filter(finding -> finding.kind().judged() && finding.kind() != Verdict.Kind.INSIDE)
+                .filter(finding -> finding.kind().judged() && finding.kind() != Verdict.VerdictKind.INSIDE)
                 .map(Finding::toString)
                 .collect(Collectors.joining("\n"));
     }

@@ -48,7 +48,7 @@ class OffRoadCriteriaTest {
         assertEquals(
                 expected.get("flags").valueStream().map(JsonNode::asBoolean).toList(), met);
         assertEquals(expected.get("count").asInt(), judgement.metCount());
-        assertEquals(expected.get(meets).asBoolean(), judgement.verdict() == OffRoadJudgement.Verdict.ENOUGH);
+        assertEquals(expected.get(meets).asBoolean(), judgement.verdict() == OffRoadJudgement.Conclusion.ENOUGH);
     }
 
     private static OffRoadDimensions dimensions(JsonNode inputs) {
@@ -129,14 +129,14 @@ class OffRoadCriteriaTest {
         OptionalDouble much = OptionalDouble.of(500);
         OptionalDouble little = OptionalDouble.of(1);
 
-        assertEquals(OffRoadJudgement.Verdict.OPEN, verdict(much, much, much, NONE));
-        assertEquals(OffRoadJudgement.Verdict.OPEN, verdict(little, much, much, NONE));
-        assertEquals(OffRoadJudgement.Verdict.TOO_FEW, verdict(little, little, much, NONE));
-        assertEquals(OffRoadJudgement.Verdict.ENOUGH, verdict(much, much, much, much));
+        assertEquals(OffRoadJudgement.Conclusion.OPEN, verdict(much, much, much, NONE));
+        assertEquals(OffRoadJudgement.Conclusion.OPEN, verdict(little, much, much, NONE));
+        assertEquals(OffRoadJudgement.Conclusion.TOO_FEW, verdict(little, little, much, NONE));
+        assertEquals(OffRoadJudgement.Conclusion.ENOUGH, verdict(much, much, much, much));
     }
 
     /** United States: three angles and running clearance; the axles are not measured. */
-    private static OffRoadJudgement.Verdict verdict(
+    private static OffRoadJudgement.Conclusion verdict(
             OptionalDouble approach, OptionalDouble departure, OptionalDouble ramp, OptionalDouble running) {
         return OffRoadCriteria.unitedStates()
                 .judge(new OffRoadDimensions(approach, departure, ramp, running, NONE, NONE, NONE))

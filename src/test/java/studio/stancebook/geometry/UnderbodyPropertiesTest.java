@@ -72,9 +72,11 @@ class UnderbodyPropertiesTest {
     void theTouchAllowsExactlyTheAngle(SideView view) {
         UnderbodyAngles angles = view.angles();
 
-        angles.approach().ifPresent(it -> assertEquals(it.deg(), BruteForce.approachDeg(view, it.touch()), SAME_DEG));
-        angles.departure().ifPresent(it -> assertEquals(it.deg(), BruteForce.departureDeg(view, it.touch()), SAME_DEG));
-        angles.ramp().ifPresent(it -> assertEquals(it.deg(), BruteForce.rampDeg(view, it.touch()), SAME_DEG));
+        angles.approach()
+                .ifPresent(one -> assertEquals(one.deg(), BruteForce.approachDeg(view, one.touch()), SAME_DEG));
+        angles.departure()
+                .ifPresent(one -> assertEquals(one.deg(), BruteForce.departureDeg(view, one.touch()), SAME_DEG));
+        angles.ramp().ifPresent(one -> assertEquals(one.deg(), BruteForce.rampDeg(view, one.touch()), SAME_DEG));
     }
 
     @ParameterizedTest
@@ -82,9 +84,9 @@ class UnderbodyPropertiesTest {
     void partialsAreTheCentralDifferences(SideView view) {
         UnderbodyAngles angles = view.angles();
 
-        angles.approach().ifPresent(it -> new Differences(view, UnderbodyAngles::approachDeg).check(it));
-        angles.departure().ifPresent(it -> new Differences(view, UnderbodyAngles::departureDeg).check(it));
-        angles.ramp().ifPresent(it -> new Differences(view, UnderbodyAngles::rampDeg).check(it));
+        angles.approach().ifPresent(one -> new Differences(view, UnderbodyAngles::approachDeg).check(one));
+        angles.departure().ifPresent(one -> new Differences(view, UnderbodyAngles::departureDeg).check(one));
+        angles.ramp().ifPresent(one -> new Differences(view, UnderbodyAngles::rampDeg).check(one));
     }
 
     /** The claim that {@link RampSearch} rests on: along an edge the sum falls, then rises, and does not fall again. */

@@ -43,7 +43,7 @@ class RecordedInPartTest {
         return MeasureRegistry.builtIn().get(measure).of(new Subject(set.build()));
     }
 
-    private static OffRoadJudgement.Line unitedStates(int criterion, DimensionSetBuilder set) {
+    private static OffRoadJudgement.CriterionResult unitedStates(int criterion, DimensionSetBuilder set) {
         return OffRoadCriteria.unitedStates()
                 .judge(OffRoadReading.of(set.build()))
                 .lines()

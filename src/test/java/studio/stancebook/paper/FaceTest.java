@@ -16,7 +16,7 @@ class FaceTest {
     void picturesAreLetteredInTheFaceOfThePdf() throws Exception {
         Mark.Writing dash = new Mark.Writing(10, 30, Anchor.START, 40, false, "#000000", null, "\u2014");
         VectorPage plate = new VectorPage(
-                "Dash", "", 80, 50, null, List.of(Group.of("dash", Group.Role.PARAGRAPH, List.of(dash))));
+                "Dash", "", 80, 50, null, List.of(Group.of("dash", Group.StructureRole.PARAGRAPH, List.of(dash))));
 
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(PngWriter.of(plate, 800)));
 

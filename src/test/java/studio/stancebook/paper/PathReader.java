@@ -24,11 +24,11 @@ public final class PathReader {
     public static Path2D shape(String d) {
         Path2D shape = new Path2D.Double();
         for (Step step : curved(d).steps()) {
-            if (step instanceof Step.Move move) {
+            if (step instanceof Step.MoveTo move) {
                 shape.moveTo(move.x(), move.y());
-            } else if (step instanceof Step.Line line) {
+            } else if (step instanceof Step.LineTo line) {
                 shape.lineTo(line.x(), line.y());
-            } else if (step instanceof Step.Curve c) {
+            } else if (step instanceof Step.CurveTo c) {
                 shape.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
             } else {
                 shape.closePath();
@@ -76,13 +76,13 @@ public final class PathReader {
     private Step moved(double toX, double toY) {
         x = toX;
         y = toY;
-        return new Step.Move(x, y);
+        return new Step.MoveTo(x, y);
     }
 
     private void lined(double toX, double toY) {
         x = toX;
         y = toY;
-        steps.add(new Step.Line(x, y));
+        steps.add(new Step.LineTo(x, y));
     }
 
     private void curve() {
@@ -92,7 +92,7 @@ public final class PathReader {
         double y2 = number();
         x = number();
         y = number();
-        steps.add(new Step.Curve(x1, y1, x2, y2, x, y));
+        steps.add(new Step.CurveTo(x1, y1, x2, y2, x, y));
     }
 
     private void arc() {
@@ -103,6 +103,6 @@ public final class PathReader {
         boolean clockwise = number() != 0;
         x = number();
         y = number();
-        steps.add(new Step.Arc(radius, large, clockwise, x, y));
+        steps.add(new Step.ArcTo(radius, large, clockwise, x, y));
     }
 }

@@ -17,12 +17,12 @@ class PathTest {
     @Test
     void isWrittenAsShortAsAbsoluteCommandsAllow() {
         Path path = new Path(List.of(
-                new Step.Move(0, -5),
-                new Step.Line(10, 5),
-                new Step.Line(20.5, 5),
-                new Step.Line(20.5, -3),
-                new Step.Curve(1, 2, 3, 4, 5, 6),
-                new Step.Arc(7.25, false, true, -5, 6),
+                new Step.MoveTo(0, -5),
+                new Step.LineTo(10, 5),
+                new Step.LineTo(20.5, 5),
+                new Step.LineTo(20.5, -3),
+                new Step.CurveTo(1, 2, 3, 4, 5, 6),
+                new Step.ArcTo(7.25, false, true, -5, 6),
                 new Step.Close()));
 
         assertThat(PathData.of(path, 2)).isEqualTo("M0-5L10 5H20.5V-3C1 2 3 4 5 6A7.25 7.25 0 0 1-5 6Z");
@@ -53,9 +53,9 @@ class PathTest {
     private static Path2D shape(Path path, double centreX) {
         Path2D shape = new Path2D.Double();
         for (Step step : path.steps()) {
-            if (step instanceof Step.Move move) {
+            if (step instanceof Step.MoveTo move) {
                 shape.moveTo(move.x(), move.y());
-            } else if (step instanceof Step.Curve c) {
+            } else if (step instanceof Step.CurveTo c) {
                 shape.curveTo(c.x1(), c.y1(), c.x2(), c.y2(), c.x(), c.y());
             }
         }
@@ -68,14 +68,14 @@ class PathTest {
         double[] last = new double[2];
         return path.steps().stream()
                 .flatMap(step -> {
-                    if (step instanceof Step.Curve c) {
+                    if (step instanceof Step.CurveTo c) {
                         double middleX = (last[0] + 3 * c.x1() + 3 * c.x2() + c.x()) / 8;
                         double middleY = (last[1] + 3 * c.y1() + 3 * c.y2() + c.y()) / 8;
                         last[0] = c.x();
                         last[1] = c.y();
                         return List.of(new double[] {middleX, middleY}, new double[] {c.x(), c.y()}).stream();
                     }
-                    Step.Move move = (Step.Move) step;
+                    Step.MoveTo move = (Step.MoveTo) step;
                     last[0] = move.x();
                     last[1] = move.y();
                     return List.of(new double[] {move.x(), move.y()}).stream();
@@ -87,9 +87,9 @@ class PathTest {
     void placesEveryStep() {
         assertThat(PathReader.of("M1 2L3 4C1 1 2 2 3 3Z").placed(0.5, 10, 20).steps())
                 .containsExactly(
-                        new Step.Move(10.5, 21),
-                        new Step.Line(11.5, 22),
-                        new Step.Curve(10.5, 20.5, 11, 21, 11.5, 21.5),
+                        new Step.MoveTo(10.5, 21),
+                        new Step.LineTo(11.5, 22),
+                        new Step.CurveTo(10.5, 20.5, 11, 21, 11.5, 21.5),
                         new Step.Close());
     }
 }

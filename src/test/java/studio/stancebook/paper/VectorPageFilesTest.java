@@ -40,13 +40,13 @@ class VectorPageFilesTest {
             List.of(
                     new Group(
                             "square",
-                            Group.Role.FIGURE,
+                            Group.StructureRole.FIGURE,
                             "A square",
                             List.of(new Mark.Trace(
                                     Path.rectangle(20, 20, 100.5, 100.5), Ink.line("#ff0000", 1, 3.5, 1.25)))),
                     Group.of(
                             "title",
-                            Group.Role.TITLE,
+                            Group.StructureRole.TITLE,
                             List.of(new Mark.Writing(20, 140, Anchor.START, 5, true, "#000000", "#ffffff", TITLE)))));
 
     @AfterEach
@@ -97,7 +97,8 @@ class VectorPageFilesTest {
     /** A figure without a description is a fault by ISO 14289-1, 7.3. */
     @Test
     void aFigureThatSaysNothingIsFound() {
-        Group dumb = Group.of("square", Group.Role.FIGURE, PAGE.groups().get(0).marks());
+        Group dumb = Group.of(
+                "square", Group.StructureRole.FIGURE, PAGE.groups().get(0).marks());
 
         assertThat(PdfChecker.faults(PdfWriter.of(new VectorPage("Dumb", "", 210, 148, null, List.of(dumb)))))
                 .isNotEmpty()
@@ -107,15 +108,18 @@ class VectorPageFilesTest {
     @Test
     void cellsMakeATableWithHeaders() throws Exception {
         List<Group> cells = new ArrayList<>();
-        cells.add(cell(Group.Role.TITLE, 10, "Before"));
-        cells.add(cell(Group.Role.COLUMN_HEADER, 20, "Measure"));
-        cells.add(cell(Group.Role.COLUMN_HEADER, 60, "Value"));
-        cells.add(cell(Group.Role.ROW_HEADER, 20, "Wheelbase"));
-        cells.add(cell(Group.Role.CELL, 60, "3.4"));
-        cells.add(cell(Group.Role.ROW_HEADER, 20, "Height"));
+        cells.add(cell(Group.StructureRole.TITLE, 10, "Before"));
+        cells.add(cell(Group.StructureRole.COLUMN_HEADER, 20, "Measure"));
+        cells.add(cell(Group.StructureRole.COLUMN_HEADER, 60, "Value"));
+        cells.add(cell(Group.StructureRole.ROW_HEADER, 20, "Wheelbase"));
+        cells.add(cell(Group.StructureRole.CELL, 60, "3.4"));
+        cells.add(cell(Group.StructureRole.ROW_HEADER, 20, "Height"));
         cells.add(new Group(
-                "strip", Group.Role.CELL_FIGURE, "A strip", PAGE.groups().get(0).marks()));
-        cells.add(cell(Group.Role.PARAGRAPH, 10, "After"));
+                "strip",
+                Group.StructureRole.CELL_FIGURE,
+                "A strip",
+                PAGE.groups().get(0).marks()));
+        cells.add(cell(Group.StructureRole.PARAGRAPH, 10, "After"));
         byte[] file = PdfWriter.of(new VectorPage("Table", "", 210, 148, null, cells));
 
         assertThat(PdfChecker.faults(file)).isEmpty();
@@ -135,7 +139,7 @@ class VectorPageFilesTest {
         }
     }
 
-    private static Group cell(Group.Role role, double x, String text) {
+    private static Group cell(Group.StructureRole role, double x, String text) {
         return Group.of("cell", role, List.of(new Mark.Writing(x, 20, Anchor.START, 3, false, "#000000", null, text)));
     }
 
@@ -185,7 +189,12 @@ class VectorPageFilesTest {
         for (boolean strong : new boolean[] {false, true}) {
             Mark.Writing words = new Mark.Writing(10, 20, Anchor.START, 4, strong, "#000000", null, text);
             VectorPage page = new VectorPage(
-                    text, "", 210, 148, null, List.of(Group.of("words", Group.Role.PARAGRAPH, List.of(words))));
+                    text,
+                    "",
+                    210,
+                    148,
+                    null,
+                    List.of(Group.of("words", Group.StructureRole.PARAGRAPH, List.of(words))));
             byte[] file = PdfWriter.of(page);
 
             try (PDDocument document = Loader.loadPDF(file)) {

@@ -97,7 +97,7 @@ abstract class ProposalsTest {
                 "Lead");
     }
 
-    private static Verdict.Kind verdict(Assessment assessment) {
+    private static Verdict.VerdictKind verdict(Assessment assessment) {
         return assessment.find(MEASURE).orElseThrow().kind();
     }
 
@@ -110,10 +110,10 @@ abstract class ProposalsTest {
         RevisionView read = proposals.revision(made.id(), 1, lead);
 
         assertThat(read).isEqualTo(made.newest());
-        assertThat(verdict(read.assessment())).isEqualTo(Verdict.Kind.OUTSIDE_HIGH);
-        assertThat(verdict(today(made.id()))).isEqualTo(Verdict.Kind.INSIDE);
+        assertThat(verdict(read.assessment())).isEqualTo(Verdict.VerdictKind.OUTSIDE_HIGH);
+        assertThat(verdict(today(made.id()))).isEqualTo(Verdict.VerdictKind.INSIDE);
         assertThat(verdict(revise(made, dimensions(2800)).newest().assessment()))
-                .isEqualTo(Verdict.Kind.INSIDE);
+                .isEqualTo(Verdict.VerdictKind.INSIDE);
     }
 
     /** What is kept is what the dimensions, the band versions and the registry give again, to the last digit. */
@@ -181,7 +181,7 @@ abstract class ProposalsTest {
         assertThat(moved.newest().segment().key()).isEqualTo(other);
         assertThat(moved.newest().dimensions()).isEqualTo(made.newest().dimensions());
         assertThat(moved.newest().note()).isEqualTo("Judged as Other segment from now on.");
-        assertThat(verdict(moved.newest().assessment())).isEqualTo(Verdict.Kind.NO_BAND);
+        assertThat(verdict(moved.newest().assessment())).isEqualTo(Verdict.VerdictKind.NO_BAND);
         assertThat(proposals.revision(made.id(), 1, lead).segment().key()).isEqualTo(segment);
     }
 

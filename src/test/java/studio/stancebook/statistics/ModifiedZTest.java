@@ -29,10 +29,10 @@ class ModifiedZTest {
                 1e-12);
         ModifiedZ screen = ModifiedZ.by(column);
         for (int i = 0; i < x.length; i++) {
-            ModifiedZ.Screening screening = screen.screen(x[i]);
+            ModifiedZ.ScreenedValue screening = screen.screen(x[i]);
             assertEquals(expected[i], screening.score().orElseThrow(), 1e-10 * Math.abs(expected[i]));
             assertEquals(reference.get("flag_gt_3.5").get(i).asBoolean(), screening.query());
-            assertEquals(ModifiedZ.Scale.MEDIAN_DEVIATION, screening.scale());
+            assertEquals(ModifiedZ.SpreadKind.MEDIAN_DEVIATION, screening.scale());
         }
     }
 
@@ -51,9 +51,9 @@ class ModifiedZTest {
         double[] expected = ReferenceFile.doubles(reference.get("fallback_z"));
         ModifiedZ screen = ModifiedZ.by(SortedColumn.of(x));
         for (int i = 0; i < x.length; i++) {
-            ModifiedZ.Screening screening = screen.screen(x[i]);
+            ModifiedZ.ScreenedValue screening = screen.screen(x[i]);
             assertEquals(expected[i], screening.score().orElseThrow(), 1e-10);
-            assertEquals(ModifiedZ.Scale.MEAN_DEVIATION, screening.scale());
+            assertEquals(ModifiedZ.SpreadKind.MEAN_DEVIATION, screening.scale());
             assertEquals(x[i] == 9, screening.query());
         }
     }
@@ -61,8 +61,8 @@ class ModifiedZTest {
     @Test
     void queriesAnyOtherValueWhereAllAreEqual() {
         ModifiedZ screen = ModifiedZ.by(SortedColumn.of(2.5, 2.5, 2.5));
-        ModifiedZ.Screening other = screen.screen(2.6);
-        assertEquals(ModifiedZ.Scale.ALL_EQUAL, other.scale());
+        ModifiedZ.ScreenedValue other = screen.screen(2.6);
+        assertEquals(ModifiedZ.SpreadKind.ALL_EQUAL, other.scale());
         assertEquals(OptionalDouble.empty(), other.score());
         assertTrue(other.query());
         assertFalse(screen.screen(2.5).query());
@@ -72,9 +72,10 @@ class ModifiedZTest {
     void isSilentBelowThreeValues() {
         for (SortedColumn column :
                 new SortedColumn[] {SortedColumn.empty(), SortedColumn.of(1), SortedColumn.of(1, 2)}) {
-            ModifiedZ.Screening screening = ModifiedZ.by(column).screen(1e9);
+            ModifiedZ.ScreenedValue screening = ModifiedZ.by(column).screen(1e9);
             assertEquals(
-                    new ModifiedZ.Screening(1e9, OptionalDouble.empty(), ModifiedZ.Scale.TOO_FEW, false), screening);
+                    new ModifiedZ.ScreenedValue(1e9, OptionalDouble.empty(), ModifiedZ.SpreadKind.TOO_FEW, false),
+                    screening);
         }
         assertTrue(ModifiedZ.by(SortedColumn.of(1, 2, 3)).screen(1e9).query());
     }

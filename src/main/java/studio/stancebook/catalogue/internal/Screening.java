@@ -74,7 +74,7 @@ class Screening {
             for (int place = 0; place < dimensions.length; place++) {
                 double value = block.value(row, place);
                 if (!Double.isNaN(value)) {
-                    ModifiedZ.Screening screening = screens.get(place).screen(value);
+                    ModifiedZ.ScreenedValue screening = screens.get(place).screen(value);
                     if (screening.query()) {
                         Dimension dimension = dimensions[place];
                         double median = scalars.column(dimension.key()).median();
@@ -113,7 +113,7 @@ class Screening {
     }
 
     /** The measures of a package that are far from the class. */
-    private record Far(long id, Map<Measure, ModifiedZ.Screening> values) {}
+    private record Far(long id, Map<Measure, ModifiedZ.ScreenedValue> values) {}
 
     private List<Far> far(ClassSnapshot snapshot, List<Long> wanted) {
         List<ModifiedZ> screens = screens(snapshot);
@@ -121,7 +121,7 @@ class Screening {
                 snapshot.measures().stream().map(measures.current()::find).toList();
         List<Far> far = new ArrayList<>();
         snapshot.forEachRow(wanted, (block, row) -> {
-            Map<Measure, ModifiedZ.Screening> values = far(block, row, screens, inOrder);
+            Map<Measure, ModifiedZ.ScreenedValue> values = far(block, row, screens, inOrder);
             if (!values.isEmpty()) {
                 far.add(new Far(block.id(row), values));
             }
@@ -129,13 +129,13 @@ class Screening {
         return far;
     }
 
-    private static Map<Measure, ModifiedZ.Screening> far(
+    private static Map<Measure, ModifiedZ.ScreenedValue> far(
             RowBlock block, int row, List<ModifiedZ> screens, List<Optional<Measure>> inOrder) {
-        Map<Measure, ModifiedZ.Screening> far = new LinkedHashMap<>();
+        Map<Measure, ModifiedZ.ScreenedValue> far = new LinkedHashMap<>();
         for (int place = 0; place < screens.size(); place++) {
             double value = block.value(row, place);
             if (!Double.isNaN(value)) {
-                ModifiedZ.Screening screening = screens.get(place).screen(value);
+                ModifiedZ.ScreenedValue screening = screens.get(place).screen(value);
                 if (screening.query()) {
                     inOrder.get(place).ifPresent(measure -> far.put(measure, screening));
                 }
@@ -161,21 +161,21 @@ class Screening {
                 .add(new RaisedIssue(IssueCause.FAR_FROM_CLASS, key, question));
     }
 
-    private static String sentence(Dimension dimension, ModifiedZ.Screening screening, double median) {
+    private static String sentence(Dimension dimension, ModifiedZ.ScreenedValue screening, double median) {
         String unit =
                 dimension.unit() == Unit.DEG ? "°" : " " + dimension.unit().symbol();
         return dimension.label() + ", " + NumberText.plain(screening.value(), 1) + unit.stripTrailing()
                 + far(screening, NumberText.plain(median, 1) + unit.stripTrailing());
     }
 
-    private static String sentence(Measure measure, ModifiedZ.Screening screening, ClassSnapshot snapshot) {
+    private static String sentence(Measure measure, ModifiedZ.ScreenedValue screening, ClassSnapshot snapshot) {
         String unit = measure.unit().symbol();
         double median = snapshot.column(measure.key()).median();
         return measure.name() + ", " + NumberText.fixed(screening.value(), measure.decimals()) + unit
                 + far(screening, NumberText.fixed(median, measure.decimals()) + unit);
     }
 
-    private static String far(ModifiedZ.Screening screening, String median) {
+    private static String far(ModifiedZ.ScreenedValue screening, String median) {
         String score = screening.score().isEmpty()
                 ? ""
                 : " (modified z-score " + NumberText.signed(screening.score().getAsDouble(), 1) + ")";

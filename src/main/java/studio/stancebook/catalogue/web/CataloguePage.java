@@ -57,7 +57,7 @@ class CataloguePage {
      * @param shown the value of the measure that was looked for by
      * @param picture null in the table
      */
-    record Entry(
+    record ListedPackage(
             long id,
             String name,
             String segment,
@@ -70,7 +70,7 @@ class CataloguePage {
             @Nullable CachedFragment picture) {}
 
     /** What decides on a picture. */
-    private record Pictured(long id, long version) {}
+    private record PictureState(long id, long version) {}
 
     @GetMapping("/catalogue")
     String show(@ModelAttribute("form") CatalogueForm form, Pageable page, Model model, HttpServletResponse response) {
@@ -99,8 +99,8 @@ class CataloguePage {
         return PageRequest.of(page.getPageNumber(), size, sort);
     }
 
-    private Entry entry(PackageSummary summary, @Nullable Measure measure, boolean picture) {
-        return new Entry(
+    private ListedPackage entry(PackageSummary summary, @Nullable Measure measure, boolean picture) {
+        return new ListedPackage(
                 summary.id(),
                 summary.name(),
                 summary.segment(),
@@ -114,7 +114,7 @@ class CataloguePage {
     }
 
     private CachedFragment picture(PackageSummary summary) {
-        return fragments.thumbnail(new Pictured(summary.id(), summary.version()), summary.dimensions());
+        return fragments.thumbnail(new PictureState(summary.id(), summary.version()), summary.dimensions());
     }
 
     private Map<String, String> segmentChoices() {

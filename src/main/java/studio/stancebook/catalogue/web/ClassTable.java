@@ -20,7 +20,7 @@ record ClassTable(List<ClassLine> lines, List<String> unmeasured) {
     }
 
     /** What the table depends on beside the class. */
-    record Key(MeasureRegistry registry, QuantileType type) {}
+    record TableState(MeasureRegistry registry, QuantileType type) {}
 
     static ClassTable of(ClassSnapshot snapshot, List<Measure> measures, QuantileType type) {
         List<ClassLine> all = measures.stream()

@@ -23,6 +23,7 @@ import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.classes.UnknownSegment;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
@@ -173,6 +174,6 @@ class PackageEditing {
         model.addAttribute("form", form);
         model.addAttribute("dimensions", typed.with(errors.all()));
         model.addAttribute("errors", errors);
-        model.addAttribute("links", ErrorLink.of(errors));
+        model.addAttribute("links", ErrorLink.of(errors.all()));
     }
 }

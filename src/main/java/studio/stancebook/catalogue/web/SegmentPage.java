@@ -29,7 +29,7 @@ class SegmentPage {
     private static final int SHOWN = 20;
 
     /** What is kept with a class beside its table. */
-    private enum Part {
+    private enum CachedPart {
         SET_ASIDE
     }
 
@@ -72,7 +72,7 @@ class SegmentPage {
         }
         Page<SegmentIssue> queries = catalogue.openQueries(segment, PageRequest.of(0, SHOWN));
         List<SetAsideView> apart =
-                whole.derived(Part.SET_ASIDE, () -> catalogue.setAside(segment.key(), PageRequest.of(0, SHOWN)));
+                whole.derived(CachedPart.SET_ASIDE, () -> catalogue.setAside(segment.key(), PageRequest.of(0, SHOWN)));
         model.addAttribute("queries", queries.getContent());
         model.addAttribute("open", queries.getTotalElements());
         model.addAttribute("apart", apart);
@@ -86,6 +86,7 @@ class SegmentPage {
         model.addAttribute("revision", part.revision());
         model.addAttribute(
                 "table",
-                part.derived(new ClassTable.Key(registry, type), () -> ClassTable.of(part, registry.all(), type)));
+                part.derived(
+                        new ClassTable.TableState(registry, type), () -> ClassTable.of(part, registry.all(), type)));
     }
 }

@@ -39,7 +39,7 @@ record SpreadPicture(
         if (column.isEmpty()) {
             return null;
         }
-        Axis axis = new Axis(
+        ValueAxis axis = new ValueAxis(
                 Math.min(column.min(), marked.orElse(column.min())),
                 Math.max(column.max(), marked.orElse(column.max())));
         double bar = axis.at(column.quantile(0.25, type));
@@ -52,7 +52,7 @@ record SpreadPicture(
                 marked.isPresent() ? text(axis.at(marked.getAsDouble()) / 10) : null);
     }
 
-    private static String ticks(SortedColumn column, Axis axis) {
+    private static String ticks(SortedColumn column, ValueAxis axis) {
         StringBuilder path = new StringBuilder();
         for (double value : column.toArray()) {
             path.append('M').append(text(axis.at(value))).append(" 19V25");
@@ -64,7 +64,7 @@ record SpreadPicture(
         return NumberText.plain(x, 1);
     }
 
-    private record Axis(double least, double most) {
+    private record ValueAxis(double least, double most) {
 
         double at(double value) {
             double share = most > least ? (value - least) / (most - least) : 0.5;

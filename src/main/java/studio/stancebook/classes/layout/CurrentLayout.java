@@ -10,9 +10,9 @@ import studio.stancebook.measure.StudioMeasures;
 public class CurrentLayout {
 
     private final StudioMeasures measures;
-    private volatile @Nullable Held held;
+    private volatile @Nullable CachedLayout held;
 
-    private record Held(MeasureRegistry registry, ValueLayout layout) {}
+    private record CachedLayout(MeasureRegistry registry, ValueLayout layout) {}
 
     CurrentLayout(StudioMeasures measures) {
         this.measures = measures;
@@ -21,15 +21,15 @@ public class CurrentLayout {
     /** The layout now. */
     public ValueLayout get() {
         MeasureRegistry registry = measures.current();
-        Held known = held;
+        CachedLayout known = held;
         if (known == null || known.registry() != registry) {
-            known = new Held(registry, sameIfEqual(known, ValueLayout.of(registry)));
+            known = new CachedLayout(registry, sameIfEqual(known, ValueLayout.of(registry)));
             held = known;
         }
         return known.layout();
     }
 
-    private static ValueLayout sameIfEqual(@Nullable Held known, ValueLayout next) {
+    private static ValueLayout sameIfEqual(@Nullable CachedLayout known, ValueLayout next) {
         return known != null && known.layout().fingerprint().equals(next.fingerprint()) ? known.layout() : next;
     }
 }

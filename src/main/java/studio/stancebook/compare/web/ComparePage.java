@@ -109,7 +109,7 @@ class ComparePage {
         form.alignment();
         form.wheels();
         List<Compared> chosen = picks.find(picked.stream().limit(LISTED).toList(), who);
-        List<Picks.Choice> choices = choices(form, chosen, who);
+        List<Picks.PickOption> choices = choices(form, chosen, who);
         if (picked.size() > OverlayDrawing.MOST) {
             FieldErrors errors = FieldErrors.of(Malformed.ofField("of", tooFewOrMany(picked.size())), "of");
             return new CompareView(chosen, null, List.of(), "", choices, errors);
@@ -149,7 +149,7 @@ class ComparePage {
     }
 
     /** What is not picked yet. */
-    private List<Picks.Choice> choices(CompareForm form, List<Compared> chosen, SignedIn who) {
+    private List<Picks.PickOption> choices(CompareForm form, List<Compared> chosen, SignedIn who) {
         Set<String> taken = chosen.stream().map(one -> one.pick().key()).collect(Collectors.toSet());
         return picks.choices(form.words(), who).stream()
                 .filter(choice -> !taken.contains(choice.pick().key()))

@@ -25,7 +25,7 @@ record CompareView(
         @Nullable Comparison comparison,
         List<DifferenceLine> differences,
         String spreadOf,
-        List<Picks.Choice> choices,
+        List<Picks.PickOption> choices,
         FieldErrors errors) {
 
     private static final int SHOWN_AT_ONCE = 30;
@@ -54,7 +54,7 @@ record CompareView(
         return comparison == null ? null : comparison.drawing();
     }
 
-    public List<Comparison.Note> notes() {
+    public List<Comparison.MissingNote> notes() {
         return comparison == null ? List.of() : comparison.notes();
     }
 

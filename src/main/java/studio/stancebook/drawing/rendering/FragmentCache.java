@@ -30,16 +30,16 @@ public class FragmentCache {
     private static final long MOST_BYTES = 64L * 1024 * 1024;
 
     private final ITemplateEngine templates;
-    private final Cache<Key, CachedFragment> fragments;
+    private final Cache<FragmentKey, CachedFragment> fragments;
 
     /** What a fragment is found by; language and units decide on its words and figures. */
-    private record Key(Record state, Locale locale, ShownUnits units) {}
+    private record FragmentKey(Record state, Locale locale, ShownUnits units) {}
 
     FragmentCache(ITemplateEngine templates, MeterRegistry meters) {
         this.templates = templates;
         this.fragments = Caffeine.newBuilder()
                 .maximumWeight(MOST_BYTES)
-                .weigher((Key key, CachedFragment fragment) -> fragment.weight())
+                .weigher((FragmentKey key, CachedFragment fragment) -> fragment.weight())
                 .recordStats()
                 .build();
         CaffeineCacheMetrics.monitor(meters, fragments, "fragments");
@@ -55,7 +55,7 @@ public class FragmentCache {
     public CachedFragment get(Record state, String template, Supplier<Map<String, Object>> model) {
         Locale locale = LocaleContextHolder.getLocale();
         return fragments.get(
-                new Key(state, locale, ShownUnits.current()),
+                new FragmentKey(state, locale, ShownUnits.current()),
                 missing -> rendered(template, new Context(locale, model.get())));
     }
 

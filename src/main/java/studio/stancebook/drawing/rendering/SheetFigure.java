@@ -44,7 +44,7 @@ public final class SheetFigure {
     public Group figure(String description) {
         List<Mark> marks = new ArrayList<>();
         sheet.layers().forEach(layer -> add(layer, marks));
-        return new Group("side-view", Group.Role.FIGURE, description, marks);
+        return new Group("side-view", Group.StructureRole.FIGURE, description, marks);
     }
 
     private void add(Layer layer, List<Mark> marks) {

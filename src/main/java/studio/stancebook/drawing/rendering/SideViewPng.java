@@ -45,6 +45,6 @@ public final class SideViewPng {
                 Pen.SOFT,
                 null,
                 Phrases.of("drawing.caution"));
-        return Group.of("caution", Group.Role.PARAGRAPH, List.of(words));
+        return Group.of("caution", Group.StructureRole.PARAGRAPH, List.of(words));
     }
 }

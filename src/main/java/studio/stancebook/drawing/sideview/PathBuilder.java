@@ -24,7 +24,7 @@ final class PathBuilder {
 
     PathBuilder moveTo(Point point) {
         Point to = placed(point);
-        steps.add(new Step.Move(to.x(), -to.z()));
+        steps.add(new Step.MoveTo(to.x(), -to.z()));
         return this;
     }
 
@@ -34,7 +34,7 @@ final class PathBuilder {
 
     PathBuilder lineTo(Point point) {
         Point to = placed(point);
-        steps.add(new Step.Line(to.x(), -to.z()));
+        steps.add(new Step.LineTo(to.x(), -to.z()));
         return this;
     }
 
@@ -56,14 +56,14 @@ final class PathBuilder {
         Point one = placed(first);
         Point two = placed(second);
         Point to = placed(end);
-        steps.add(new Step.Curve(one.x(), -one.z(), two.x(), -two.z(), to.x(), -to.z()));
+        steps.add(new Step.CurveTo(one.x(), -one.z(), two.x(), -two.z(), to.x(), -to.z()));
         return this;
     }
 
     /** An arc of a circle, clockwise as seen on the sheet or against it. */
     PathBuilder arcTo(double radius, boolean large, boolean clockwise, Point end) {
         Point to = placed(end);
-        steps.add(new Step.Arc(radius * placement.factor(), large, clockwise, to.x(), -to.z()));
+        steps.add(new Step.ArcTo(radius * placement.factor(), large, clockwise, to.x(), -to.z()));
         return this;
     }
 

@@ -39,7 +39,7 @@ final class Silhouette {
     /** Points along the recorded line, at most {@code stepMm} apart, for labels to keep clear of. */
     List<Point> spine(double stepMm) {
         List<Point> corners =
-                outlined() ? outline() : marks().stream().map(Mark::at).toList();
+                outlined() ? outline() : marks().stream().map(LandmarkPoint::at).toList();
         List<Point> points = new ArrayList<>();
         for (int i = 1; i < corners.size(); i++) {
             Vector step = Vector.between(corners.get(i - 1), corners.get(i));
@@ -80,10 +80,10 @@ final class Silhouette {
     }
 
     private List<Piece> ofLandmarks() {
-        List<Mark> marks = marks();
+        List<LandmarkPoint> marks = marks();
         SmoothLine line = new SmoothLine();
         for (int i = 0; i < marks.size(); i++) {
-            Mark mark = marks.get(i);
+            LandmarkPoint mark = marks.get(i);
             boolean straight = i + 1 < marks.size() && straightBetween(mark.landmark, marks.get(i + 1).landmark);
             line = straight ? line.straightFrom(mark.at) : line.through(mark.at);
         }
@@ -96,10 +96,10 @@ final class Silhouette {
         return pieces;
     }
 
-    private record Mark(Landmark landmark, Point at) {}
+    private record LandmarkPoint(Landmark landmark, Point at) {}
 
-    private List<Mark> marks() {
-        List<Mark> marks = new ArrayList<>();
+    private List<LandmarkPoint> marks() {
+        List<LandmarkPoint> marks = new ArrayList<>();
         for (Landmark landmark : List.of(
                 Landmark.COWL,
                 Landmark.SCREEN_TOP,
@@ -109,12 +109,12 @@ final class Silhouette {
                 Landmark.TAIL_EDGE)) {
             vehicle.landmark(landmark)
                     .filter(point -> clearOfLast(marks, point))
-                    .ifPresent(point -> marks.add(new Mark(landmark, point)));
+                    .ifPresent(point -> marks.add(new LandmarkPoint(landmark, point)));
         }
         return marks;
     }
 
-    private static boolean clearOfLast(List<Mark> marks, Point point) {
+    private static boolean clearOfLast(List<LandmarkPoint> marks, Point point) {
         return marks.isEmpty()
                 || Vector.between(marks.get(marks.size() - 1).at, point).length() >= 1;
     }
@@ -125,7 +125,7 @@ final class Silhouette {
         return screen || backlight;
     }
 
-    private static Piece pieceBetween(Mark from, Mark to, PathBuilder path) {
+    private static Piece pieceBetween(LandmarkPoint from, LandmarkPoint to, PathBuilder path) {
         int step = to.landmark.ordinal() - from.landmark.ordinal();
         boolean roof = from.landmark == Landmark.SCREEN_TOP && to.landmark == Landmark.BACKLIGHT_TOP;
         return new Piece(step == 1 || roof ? "tape" : "drawn-in", partOf(from.landmark), path);
@@ -172,7 +172,7 @@ final class Silhouette {
     }
 
     /** The bonnet and the nose, drawn in from the cowl to the recorded front overhang. */
-    private Optional<Piece> nose(List<Mark> marks) {
+    private Optional<Piece> nose(List<LandmarkPoint> marks) {
         Double overhang = vehicle.find(Reading.FRONT_OVERHANG);
         if (overhang == null || marks.isEmpty() || marks.get(0).landmark != Landmark.COWL) {
             return Optional.empty();
@@ -229,7 +229,7 @@ final class Silhouette {
     }
 
     /** The tail, drawn in from the last landmark to the recorded rear overhang. */
-    private Optional<Piece> tail(List<Mark> marks) {
+    private Optional<Piece> tail(List<LandmarkPoint> marks) {
         Double overhang = vehicle.find(Reading.REAR_OVERHANG);
         @Nullable Point edge = lastAtTheRear(marks);
         if (overhang == null || edge == null) {
@@ -251,11 +251,11 @@ final class Silhouette {
         return Optional.of(new Piece("drawn-in", Part.REAR_OVERHANG, path));
     }
 
-    private static @Nullable Point lastAtTheRear(List<Mark> marks) {
+    private static @Nullable Point lastAtTheRear(List<LandmarkPoint> marks) {
         if (marks.isEmpty()) {
             return null;
         }
-        Mark last = marks.get(marks.size() - 1);
+        LandmarkPoint last = marks.get(marks.size() - 1);
         return last.landmark.ordinal() >= Landmark.BACKLIGHT_TOP.ordinal() ? last.at : null;
     }
 }

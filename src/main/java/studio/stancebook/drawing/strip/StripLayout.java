@@ -88,8 +88,8 @@ final class StripLayout {
         List<Step> steps = new ArrayList<>();
         for (StripTick tick : reading.ticks()) {
             if (scale.shows(tick.value())) {
-                steps.add(new Step.Move(scale.at(tick.value()), TICK_TOP_PX));
-                steps.add(new Step.Line(scale.at(tick.value()), BandStrip.AXIS_PX));
+                steps.add(new Step.MoveTo(scale.at(tick.value()), TICK_TOP_PX));
+                steps.add(new Step.LineTo(scale.at(tick.value()), BandStrip.AXIS_PX));
             }
         }
         return new Path(steps);
@@ -117,13 +117,13 @@ final class StripLayout {
             }
         }
         List<Step> steps = new ArrayList<>();
-        steps.add(new Step.Move(0, BandStrip.AXIS_PX));
+        steps.add(new Step.MoveTo(0, BandStrip.AXIS_PX));
         for (int i = 0; i < BINS; i++) {
             double top = BandStrip.AXIS_PX - PROFILE_PX * counts[i] / most;
-            steps.add(new Step.Line(i * BandStrip.WIDTH / BINS, top));
-            steps.add(new Step.Line((i + 1) * BandStrip.WIDTH / BINS, top));
+            steps.add(new Step.LineTo(i * BandStrip.WIDTH / BINS, top));
+            steps.add(new Step.LineTo((i + 1) * BandStrip.WIDTH / BINS, top));
         }
-        steps.add(new Step.Line(BandStrip.WIDTH, BandStrip.AXIS_PX));
+        steps.add(new Step.LineTo(BandStrip.WIDTH, BandStrip.AXIS_PX));
         steps.add(new Step.Close());
         return new Path(steps);
     }

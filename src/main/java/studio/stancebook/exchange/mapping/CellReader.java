@@ -52,8 +52,8 @@ final class CellReader {
     }
 
     private OptionalDouble number(ColumnUse use, String text, Complaint complaint) {
-        Cell.Kind kind = row.cell(use.index()).kind();
-        CellNumber reading = CellNumber.of(text, kind == Cell.Kind.NUMBER);
+        Cell.CellKind kind = row.cell(use.index()).kind();
+        CellNumber reading = CellNumber.of(text, kind == Cell.CellKind.NUMBER);
         if (reading.number() == null) {
             complaint.about(use.heading(), text, reading.fault() + accepted(use));
             return OptionalDouble.empty();

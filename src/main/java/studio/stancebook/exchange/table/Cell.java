@@ -6,13 +6,13 @@ package studio.stancebook.exchange.table;
  * @param text as written; a number of a workbook in plain digits with a decimal point
  * @param kind what the file says it is
  */
-public record Cell(String text, Kind kind) {
+public record Cell(String text, CellKind kind) {
 
     /** Nothing there. */
-    public static final Cell EMPTY = new Cell("", Kind.TEXT);
+    public static final Cell EMPTY = new Cell("", CellKind.TEXT);
 
     /** What a file says about a cell; a CSV file only ever says text. */
-    public enum Kind {
+    public enum CellKind {
         TEXT,
         /** A number without doubt about its decimal mark. */
         NUMBER,
@@ -26,12 +26,12 @@ public record Cell(String text, Kind kind) {
 
     /** A cell of text. */
     public static Cell ofText(String text) {
-        return text.isEmpty() ? EMPTY : new Cell(text, Kind.TEXT);
+        return text.isEmpty() ? EMPTY : new Cell(text, CellKind.TEXT);
     }
 
     /** True when there is nothing to read; a formula without a result is not blank. */
     public boolean blank() {
-        return text.isBlank() && kind != Kind.UNCOMPUTED;
+        return text.isBlank() && kind != CellKind.UNCOMPUTED;
     }
 
     /** The text without surrounding space. */

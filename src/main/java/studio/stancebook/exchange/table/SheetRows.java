@@ -96,20 +96,20 @@ final class SheetRows {
 
     private Cell cell(String type, String value, String inline, boolean formula) {
         if (formula && value.isEmpty()) {
-            return new Cell("", Cell.Kind.UNCOMPUTED);
+            return new Cell("", Cell.CellKind.UNCOMPUTED);
         }
         return switch (type) {
             case "s" -> Cell.ofText(shared(value));
             case "inlineStr" -> Cell.ofText(inline);
-            case "e" -> new Cell(value, Cell.Kind.ERROR);
-            case "b" -> new Cell(value.equals("1") ? "TRUE" : "FALSE", kind(formula, Cell.Kind.TEXT));
-            case "n" -> value.isBlank() ? Cell.EMPTY : new Cell(plain(value), kind(formula, Cell.Kind.NUMBER));
-            default -> value.isEmpty() ? Cell.EMPTY : new Cell(value, kind(formula, Cell.Kind.TEXT));
+            case "e" -> new Cell(value, Cell.CellKind.ERROR);
+            case "b" -> new Cell(value.equals("1") ? "TRUE" : "FALSE", kind(formula, Cell.CellKind.TEXT));
+            case "n" -> value.isBlank() ? Cell.EMPTY : new Cell(plain(value), kind(formula, Cell.CellKind.NUMBER));
+            default -> value.isEmpty() ? Cell.EMPTY : new Cell(value, kind(formula, Cell.CellKind.TEXT));
         };
     }
 
-    private static Cell.Kind kind(boolean formula, Cell.Kind otherwise) {
-        return formula ? Cell.Kind.FORMULA : otherwise;
+    private static Cell.CellKind kind(boolean formula, Cell.CellKind otherwise) {
+        return formula ? Cell.CellKind.FORMULA : otherwise;
     }
 
     private String shared(String index) {
@@ -142,7 +142,7 @@ final class SheetRows {
     }
 
     private void place(Cell cell) {
-        if (cell.text().isEmpty() && cell.kind() != Cell.Kind.UNCOMPUTED) {
+        if (cell.text().isEmpty() && cell.kind() != Cell.CellKind.UNCOMPUTED) {
             return;
         }
         if (column >= TableLimits.MOST_COLUMNS) {

@@ -15,7 +15,7 @@ import studio.stancebook.problem.FieldErrors;
  *
  * @param columns in order
  */
-record MappingView(List<Column> columns) {
+record MappingView(List<MappedColumn> columns) {
 
     private static final int SHOWN = 3;
 
@@ -30,7 +30,7 @@ record MappingView(List<Column> columns) {
      * @param unit the key of the unit that is chosen; empty for none
      * @param error what is wrong with the choice; null if nothing is
      */
-    record Column(
+    record MappedColumn(
             int index,
             String heading,
             String cells,
@@ -40,18 +40,22 @@ record MappingView(List<Column> columns) {
             @Nullable String error) {}
 
     static MappingView of(
-            TableSample sample, List<ColumnChoice> choices, List<TargetWords.Group> offered, FieldErrors errors) {
+            TableSample sample, List<ColumnChoice> choices, List<TargetWords.TargetGroup> offered, FieldErrors errors) {
         return new MappingView(IntStream.range(0, choices.size())
                 .mapToObj(i -> column(i, sample, choices.get(i), offered, errors))
                 .toList());
     }
 
-    private static Column column(
-            int index, TableSample sample, ColumnChoice choice, List<TargetWords.Group> offered, FieldErrors errors) {
+    private static MappedColumn column(
+            int index,
+            TableSample sample,
+            ColumnChoice choice,
+            List<TargetWords.TargetGroup> offered,
+            FieldErrors errors) {
         List<String> cells = sample.columns().get(index);
         boolean known = choice.target().isEmpty()
                 || offered.stream().anyMatch(group -> group.options().containsKey(choice.target()));
-        return new Column(
+        return new MappedColumn(
                 index,
                 ImportWizard.heading(sample.headings(), index),
                 String.join(

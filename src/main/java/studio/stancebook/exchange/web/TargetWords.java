@@ -27,17 +27,17 @@ class TargetWords {
      *
      * @param options words by the id of the target
      */
-    record Group(String label, Map<String, String> options) {}
+    record TargetGroup(String label, Map<String, String> options) {}
 
     /** All targets; further parts of a polyline are only what our own files have, so they are not offered. */
-    List<Group> groups() {
+    List<TargetGroup> groups() {
         Map<String, Map<String, String>> groups = new LinkedHashMap<>();
         Targets.all().stream()
                 .filter(target -> !(target instanceof Target.OfPolyline line) || line.number() == 1)
                 .forEach(target -> groups.computeIfAbsent(group(target), key -> new LinkedHashMap<>())
                         .put(target.id(), words(target)));
-        List<Group> all = new ArrayList<>();
-        groups.forEach((key, options) -> all.add(new Group(word(key), options)));
+        List<TargetGroup> all = new ArrayList<>();
+        groups.forEach((key, options) -> all.add(new TargetGroup(word(key), options)));
         return all;
     }
 

@@ -178,7 +178,7 @@ class UploadPage {
         FieldErrors tied = errors;
         if (table != null) {
             TableSample sample = wizard.sample(table, upload.sheet());
-            List<TargetWords.Group> groups = words.groups();
+            List<TargetWords.TargetGroup> groups = words.groups();
             tied = MappingView.tied(errors.all(), sample.headings());
             model.addAttribute("mapping", MappingView.of(sample, wizard.choices(upload, sample), groups, tied));
             model.addAttribute("groups", groups);

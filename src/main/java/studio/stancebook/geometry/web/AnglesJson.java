@@ -46,6 +46,6 @@ record AnglesJson(
     }
 
     private static @Nullable List<Double> orNull(Optional<Point> point) {
-        return point.map(it -> List.of(it.x(), it.z())).orElse(null);
+        return point.map(one -> List.of(one.x(), one.z())).orElse(null);
     }
 }

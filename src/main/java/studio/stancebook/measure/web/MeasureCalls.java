@@ -40,7 +40,7 @@ class MeasureCalls {
      * @param more what a larger value means
      * @param studio true for a ratio that the studio added
      */
-    record MeasureAnswer(
+    record MeasureDescription(
             String key,
             String name,
             String group,
@@ -51,8 +51,8 @@ class MeasureCalls {
             String more,
             boolean studio) {
 
-        static MeasureAnswer of(Measure measure) {
-            return new MeasureAnswer(
+        static MeasureDescription of(Measure measure) {
+            return new MeasureDescription(
                     measure.key(),
                     measure.name(),
                     measure.group().label(),
@@ -74,14 +74,14 @@ class MeasureCalls {
 
     @Operation(summary = "Every measure with its definition and what it needs")
     @GetMapping
-    List<MeasureAnswer> list() {
-        return measures.current().all().stream().map(MeasureAnswer::of).toList();
+    List<MeasureDescription> list() {
+        return measures.current().all().stream().map(MeasureDescription::of).toList();
     }
 
     @Operation(summary = "A measure")
     @GetMapping("/{key}")
-    MeasureAnswer get(@PathVariable String key) {
-        return MeasureAnswer.of(measures.current().get(key));
+    MeasureDescription get(@PathVariable String key) {
+        return MeasureDescription.of(measures.current().get(key));
     }
 
     /** The lengths that a ratio can be made of. */
@@ -99,11 +99,11 @@ class MeasureCalls {
     @Operation(summary = "Add a ratio of the studio: a sum of lengths over a sum of lengths")
     @PostMapping
     @RequiresPermission(Permission.DEFINE_RATIOS)
-    ResponseEntity<MeasureAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
+    ResponseEntity<MeasureDescription> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
         var ratio = measures.add(
                 RatioReading.read(wish.key(), wish.name(), wish.numerator(), wish.denominator()), who.name());
         return ResponseEntity.created(URI.create("/api/v1/measures/" + ratio.key()))
-                .body(MeasureAnswer.of(measures.current().get(ratio.key())));
+                .body(MeasureDescription.of(measures.current().get(ratio.key())));
     }
 
     @Operation(summary = "Remove a ratio of the studio")

@@ -23,7 +23,7 @@ record Axis(double from, double to, double start, double end, Measure measure) {
      * @param at where it is in the chart
      * @param share how far along the axis, in percent
      */
-    record Tick(String at, String share, String words) {}
+    record AxisTick(String at, String share, String words) {}
 
     /** An axis that values fit on, with a margin; around the one value that there is, or around 1. */
     static Axis around(double least, double most, double start, double end, Measure measure) {
@@ -43,12 +43,12 @@ record Axis(double from, double to, double start, double end, Measure measure) {
     }
 
     /** Round values in steps of 1, 2 or 5 of a power of ten; public because the page asks. */
-    public List<Tick> ticks() {
+    public List<AxisTick> ticks() {
         double step = step();
         int decimals = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
-        List<Tick> ticks = new ArrayList<>();
+        List<AxisTick> ticks = new ArrayList<>();
         for (long i = (long) Math.ceil(from / step); i * step <= to; i++) {
-            ticks.add(new Tick(
+            ticks.add(new AxisTick(
                     text(i * step),
                     NumberText.plain((i * step - from) / (to - from) * 100, 2),
                     NumberText.fixed(i * step, decimals)));

@@ -23,7 +23,7 @@ record ProposalMark(long id, String name, double x, double y, String verdict, St
         if (x == null || y == null || valueX == null || valueY == null) {
             return Optional.empty();
         }
-        Verdict.Kind worse = rank(x.kind()) >= rank(y.kind()) ? x.kind() : y.kind();
+        Verdict.VerdictKind worse = rank(x.kind()) >= rank(y.kind()) ? x.kind() : y.kind();
         return Optional.of(new ProposalMark(proposal.id(), proposal.name(), valueX, valueY, worse.key(), shape(worse)));
     }
 
@@ -31,7 +31,7 @@ record ProposalMark(long id, String name, double x, double y, String verdict, St
         return finding == null ? null : finding.value();
     }
 
-    private static int rank(Verdict.Kind kind) {
+    private static int rank(Verdict.VerdictKind kind) {
         return switch (kind) {
             case OUTSIDE_LOW, OUTSIDE_HIGH -> 3;
             case TOO_CLOSE -> 2;
@@ -41,7 +41,7 @@ record ProposalMark(long id, String name, double x, double y, String verdict, St
     }
 
     /** A diamond inside, a triangle outside, a square that is too close to call, a cross without a band. */
-    private static String shape(Verdict.Kind kind) {
+    private static String shape(Verdict.VerdictKind kind) {
         return switch (kind) {
             case OUTSIDE_LOW, OUTSIDE_HIGH -> "M0-9L9 7H-9Z";
             case TOO_CLOSE -> "M-7-7H7V7H-7Z";

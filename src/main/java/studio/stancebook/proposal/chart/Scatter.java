@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.classes.Pair;
 import studio.stancebook.measure.Measure;
-import studio.stancebook.proposal.chart.ScatterLabels.Place;
+import studio.stancebook.proposal.chart.ScatterLabels.LabelPlace;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ConcentrationEllipse;
 
@@ -28,8 +28,8 @@ record Scatter(
         List<Dot> dots,
         List<Density.Level> density,
         List<Shape> shapes,
-        List<Mark> marks,
-        List<Line> lines,
+        List<ProposalPoint> marks,
+        List<SegmentRow> lines,
         int packages) {
 
     /** Most dots that are drawn one by one. */
@@ -48,13 +48,13 @@ record Scatter(
     record Dot(long packageId, String name, String cx, String cy, String x, String y) {}
 
     /** An ellipse with its name. */
-    record Shape(String cls, String d, String name, Place at) {}
+    record Shape(String cls, String d, String name, LabelPlace at) {}
 
     /** A proposal with its name. */
-    record Mark(ProposalMark of, String cls, String transform, String x, String y, Place at) {}
+    record ProposalPoint(ProposalMark of, String cls, String transform, String x, String y, LabelPlace at) {}
 
     /** A row of the table of segments. */
-    record Line(
+    record SegmentRow(
             String name,
             String key,
             int n,
@@ -83,7 +83,7 @@ record Scatter(
         ScatterLabels labels = new ScatterLabels(LEFT + 4, TOP + 2, RIGHT - 4, BOTTOM - 2);
         drawn.forEach(pair -> labels.dot(x.at(pair.x()), y.at(pair.y())));
         proposals.forEach(mark -> labels.keepFree(x.at(mark.x()), y.at(mark.y()), 10));
-        List<Mark> marks =
+        List<ProposalPoint> marks =
                 proposals.stream().map(mark -> mark(mark, x, y, labels)).toList();
         return new Scatter(
                 x,
@@ -176,10 +176,10 @@ record Scatter(
         return points;
     }
 
-    private static Mark mark(ProposalMark mark, Axis x, Axis y, ScatterLabels labels) {
+    private static ProposalPoint mark(ProposalMark mark, Axis x, Axis y, ScatterLabels labels) {
         double atX = x.at(mark.x());
         double atY = y.at(mark.y());
-        return new Mark(
+        return new ProposalPoint(
                 mark,
                 "scatter__mark scatter__mark--" + mark.verdict(),
                 "translate(" + NumberText.plain(atX, 1) + " " + NumberText.plain(atY, 1) + ")",
@@ -188,10 +188,10 @@ record Scatter(
                 labels.atMark(mark.name(), atX, atY));
     }
 
-    private static Line line(SegmentEllipse one, Measure x, Measure y) {
+    private static SegmentRow line(SegmentEllipse one, Measure x, Measure y) {
         ConcentrationEllipse ellipse = one.ellipse();
         boolean any = one.moments().n() > 0;
-        return new Line(
+        return new SegmentRow(
                 one.segment().name(),
                 one.segment().key(),
                 one.moments().n(),
@@ -212,8 +212,8 @@ record Scatter(
 
     /** Lines from names that stand away to what they name; public because the page asks. */
     public List<String> leaders() {
-        return Stream.concat(shapes.stream().map(Shape::at), marks.stream().map(Mark::at))
-                .map(Place::leader)
+        return Stream.concat(shapes.stream().map(Shape::at), marks.stream().map(ProposalPoint::at))
+                .map(LabelPlace::leader)
                 .filter(leader -> !leader.isEmpty())
                 .toList();
     }

@@ -30,13 +30,13 @@ final class ScatterLabels {
 
     private static final double STRANGER_WEIGHT = 60;
 
-    private final Box frame;
-    private final List<Box> taken = new ArrayList<>();
+    private final LabelBox frame;
+    private final List<LabelBox> taken = new ArrayList<>();
     private final List<double[]> dots = new ArrayList<>();
     private final List<List<double[]>> edges = new ArrayList<>();
 
     ScatterLabels(double left, double top, double right, double bottom) {
-        this.frame = new Box(left, top, right, bottom);
+        this.frame = new LabelBox(left, top, right, bottom);
     }
 
     /**
@@ -45,15 +45,15 @@ final class ScatterLabels {
      * @param anchor {@code start}, {@code middle} or {@code end}
      * @param leader path data of the line to what is named; empty where it stands beside it
      */
-    record Place(String x, String y, String anchor, String leader) {}
+    record LabelPlace(String x, String y, String anchor, String leader) {}
 
-    private record Box(double left, double top, double right, double bottom) {
+    private record LabelBox(double left, double top, double right, double bottom) {
 
-        boolean meets(Box other) {
+        boolean meets(LabelBox other) {
             return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
         }
 
-        boolean within(Box other) {
+        boolean within(LabelBox other) {
             return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
         }
 
@@ -67,11 +67,11 @@ final class ScatterLabels {
     }
 
     /** A way to place a name: where its words are anchored, what they take, and what speaks against it. */
-    private record Try(double x, double y, String anchor, Box box, double[] from, double reach, double cost) {}
+    private record Try(double x, double y, String anchor, LabelBox box, double[] from, double reach, double cost) {}
 
     /** Keeps a mark free of names. */
     void keepFree(double x, double y, double around) {
-        taken.add(new Box(x - around, y - around, x + around, y + around));
+        taken.add(new LabelBox(x - around, y - around, x + around, y + around));
     }
 
     /** A dot, which a name may cover where there is no better place. */
@@ -85,7 +85,7 @@ final class ScatterLabels {
     }
 
     /** The name of the proposal whose mark is at a point. */
-    Place atMark(String name, double x, double y) {
+    LabelPlace atMark(String name, double x, double y) {
         List<Try> tries = new ArrayList<>();
         for (double reach : MARK_REACHES) {
             around(name, true, MARK_PX, new double[] {x, y}, reach, 0, tries);
@@ -94,7 +94,7 @@ final class ScatterLabels {
     }
 
     /** The name of an ellipse, at its edge. */
-    Place atEllipse(String name, List<double[]> edge) {
+    LabelPlace atEllipse(String name, List<double[]> edge) {
         List<Try> tries = new ArrayList<>();
         for (double[] at : edge) {
             for (double reach : ELLIPSE_REACHES) {
@@ -121,7 +121,7 @@ final class ScatterLabels {
             double y = from[1] + reach * Math.sin(angle) + baseLine(Math.sin(angle)) * sizePx;
             String anchor = Math.cos(angle) > 0.3 ? "start" : Math.cos(angle) < -0.3 ? "end" : "middle";
             double left = anchor.equals("start") ? x : anchor.equals("end") ? x - width : x - width / 2;
-            Box box = new Box(left, y - ASCENT * sizePx, left + width, y + DESCENT * sizePx);
+            LabelBox box = new LabelBox(left, y - ASCENT * sizePx, left + width, y + DESCENT * sizePx);
             double covered = dots.stream().filter(box::has).count() * DOT_WEIGHT;
             tries.add(new Try(x, y, anchor, box, from, reach, cost + covered + reach));
         }
@@ -133,14 +133,15 @@ final class ScatterLabels {
     }
 
     /** The cheapest that is free and within the frame; where none is, the cheapest that is within. */
-    private Place best(List<Try> tries) {
+    private LabelPlace best(List<Try> tries) {
         Try best = cheapest(tries.stream()
                 .filter(one -> taken.stream().noneMatch(one.box()::meets))
                 .toList());
         Try chosen = best == null ? cheapest(tries) : best;
         Try kept = chosen == null ? tries.get(0) : chosen;
         taken.add(kept.box());
-        return new Place(NumberText.plain(kept.x(), 1), NumberText.plain(kept.y(), 1), kept.anchor(), leader(kept));
+        return new LabelPlace(
+                NumberText.plain(kept.x(), 1), NumberText.plain(kept.y(), 1), kept.anchor(), leader(kept));
     }
 
     private @Nullable Try cheapest(List<Try> tries) {

@@ -13,10 +13,10 @@ import studio.stancebook.band.Verdict;
 @Component
 class VerdictCount {
 
-    private final Map<Verdict.Kind, Counter> counters = new EnumMap<>(Verdict.Kind.class);
+    private final Map<Verdict.VerdictKind, Counter> counters = new EnumMap<>(Verdict.VerdictKind.class);
 
     VerdictCount(MeterRegistry meters) {
-        for (Verdict.Kind kind : Verdict.Kind.values()) {
+        for (Verdict.VerdictKind kind : Verdict.VerdictKind.values()) {
             counters.put(
                     kind,
                     Counter.builder("stancebook.verdicts")

@@ -2,7 +2,7 @@ package studio.stancebook.proposal.web;
 
 import java.util.List;
 import studio.stancebook.band.Assessment;
-import studio.stancebook.band.Verdict.Kind;
+import studio.stancebook.band.Verdict.VerdictKind;
 import studio.stancebook.drawing.strip.BandStrip;
 
 /**
@@ -27,11 +27,11 @@ record AssessmentView(
                 assessment.judged(),
                 assessment.outside(),
                 assessment.tooClose(),
-                strips.of(assessment, Kind.OUTSIDE_LOW, Kind.OUTSIDE_HIGH),
-                strips.of(assessment, Kind.TOO_CLOSE),
-                strips.of(assessment, Kind.INSIDE),
-                strips.of(assessment, Kind.NO_BAND),
-                strips.of(assessment, Kind.NOT_MEASURABLE),
+                strips.of(assessment, VerdictKind.OUTSIDE_LOW, VerdictKind.OUTSIDE_HIGH),
+                strips.of(assessment, VerdictKind.TOO_CLOSE),
+                strips.of(assessment, VerdictKind.INSIDE),
+                strips.of(assessment, VerdictKind.NO_BAND),
+                strips.of(assessment, VerdictKind.NOT_MEASURABLE),
                 missing);
     }
 

@@ -58,7 +58,7 @@ class FindingWords {
             return none.reason();
         }
         Double uncertainty = finding.uncertainty();
-        return finding.kind() == Verdict.Kind.TOO_CLOSE && uncertainty != null
+        return finding.kind() == Verdict.VerdictKind.TOO_CLOSE && uncertainty != null
                 ? words("proposal.remark.too-close", amount(2 * uncertainty, finding))
                 : "";
     }

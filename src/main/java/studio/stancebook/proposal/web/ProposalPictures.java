@@ -64,12 +64,12 @@ class ProposalPictures {
                 .filter(finding -> finding.kind().outside())
                 .forEach(finding -> remarks.put(finding.measure(), words.over(finding)));
         return SideViewOptions.of("side-view", name)
-                .withOutside(measures(assessment, Verdict.Kind::outside))
-                .withTooClose(measures(assessment, kind -> kind == Verdict.Kind.TOO_CLOSE))
+                .withOutside(measures(assessment, Verdict.VerdictKind::outside))
+                .withTooClose(measures(assessment, kind -> kind == Verdict.VerdictKind.TOO_CLOSE))
                 .withRemarks(remarks);
     }
 
-    private static Set<String> measures(Assessment assessment, Predicate<Verdict.Kind> which) {
+    private static Set<String> measures(Assessment assessment, Predicate<Verdict.VerdictKind> which) {
         return assessment.findings().stream()
                 .filter(finding -> which.test(finding.kind()))
                 .map(Finding::measure)

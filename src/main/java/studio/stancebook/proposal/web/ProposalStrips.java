@@ -43,8 +43,8 @@ final class ProposalStrips {
     }
 
     /** The strips of all findings of some kinds, those furthest outside first. */
-    List<BandStrip> of(Assessment assessment, Verdict.Kind... kinds) {
-        List<Verdict.Kind> wanted = List.of(kinds);
+    List<BandStrip> of(Assessment assessment, Verdict.VerdictKind... kinds) {
+        List<Verdict.VerdictKind> wanted = List.of(kinds);
         return assessment.findings().stream()
                 .filter(finding -> wanted.contains(finding.kind()))
                 .sorted((a, b) -> Double.compare(bandWidths(b), bandWidths(a)))

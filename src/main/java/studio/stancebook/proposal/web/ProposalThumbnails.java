@@ -23,7 +23,7 @@ class ProposalThumbnails {
     }
 
     /** What decides on a picture; a revision is never changed. */
-    private record Pictured(long id, int revision) {}
+    private record ThumbnailState(long id, int revision) {}
 
     /** By the id of the proposal; none where it was revised while the list was read. */
     Map<Long, CachedFragment> of(List<ProposalSummary> listed, SignedIn who) {
@@ -32,7 +32,7 @@ class ProposalThumbnails {
         for (ProposalSummary one : listed) {
             var drawn = dimensions.get(one.id());
             if (drawn != null) {
-                pictures.put(one.id(), fragments.thumbnail(new Pictured(one.id(), one.revision()), drawn));
+                pictures.put(one.id(), fragments.thumbnail(new ThumbnailState(one.id(), one.revision()), drawn));
             }
         }
         return pictures;

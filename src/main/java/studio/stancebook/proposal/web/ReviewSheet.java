@@ -19,7 +19,7 @@ import studio.stancebook.drawing.rendering.SheetFigure;
 import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
-import studio.stancebook.paper.Group.Role;
+import studio.stancebook.paper.Group.StructureRole;
 import studio.stancebook.paper.Ink;
 import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.Paragraphs;
@@ -87,11 +87,11 @@ final class ReviewSheet {
     private List<Group> head() {
         Paragraphs head = new Paragraphs(MARGIN_MM, MARGIN_MM, WIDTH_MM - 2 * MARGIN_MM, DRAWING_TOP_MM);
         String title = words("proposal.sheet.title", proposal.name(), shown.number());
-        if (!head.add(Role.TITLE, title, 7, true, INK)) {
-            head.add(Role.TITLE, title, 3.5, true, INK);
+        if (!head.add(StructureRole.TITLE, title, 7, true, INK)) {
+            head.add(StructureRole.TITLE, title, 3.5, true, INK);
         }
         head.add(
-                Role.PARAGRAPH,
+                StructureRole.PARAGRAPH,
                 words(
                         "proposal.sheet.about",
                         shown.segment().name(),
@@ -115,24 +115,24 @@ final class ReviewSheet {
     /** What the verdicts stand on: the class, the band versions, the note. */
     private List<Group> basis(double top) {
         Paragraphs text = new Paragraphs(MARGIN_MM, top + 4, DRAWING_MM, DECISION_TOP_MM - 4);
-        view.captions().forEach(caption -> text.add(Role.PARAGRAPH, caption, 2.8, false, SOFT));
+        view.captions().forEach(caption -> text.add(StructureRole.PARAGRAPH, caption, 2.8, false, SOFT));
         text.skip(1.5);
-        text.add(Role.HEADING, words("proposal.sheet.basis"), 3.6, true, INK);
+        text.add(StructureRole.HEADING, words("proposal.sheet.basis"), 3.6, true, INK);
         text.add(
-                Role.PARAGRAPH,
+                StructureRole.PARAGRAPH,
                 words("proposal.sheet.class", shown.segment().name(), shown.classRevision()),
                 2.8,
                 false,
                 INK);
         if (assessment.missing() > 0) {
-            text.add(Role.PARAGRAPH, words("proposal.class.missing", assessment.missing()), 2.8, false, INK);
+            text.add(StructureRole.PARAGRAPH, words("proposal.class.missing", assessment.missing()), 2.8, false, INK);
         }
         String versions = versions(shown.assessment());
-        if (!versions.isEmpty() && !text.add(Role.PARAGRAPH, versions, 2.8, false, INK)) {
-            text.add(Role.PARAGRAPH, words("proposal.sheet.bands.many"), 2.8, false, INK);
+        if (!versions.isEmpty() && !text.add(StructureRole.PARAGRAPH, versions, 2.8, false, INK)) {
+            text.add(StructureRole.PARAGRAPH, words("proposal.sheet.bands.many"), 2.8, false, INK);
         }
         if (!shown.note().isBlank()) {
-            text.add(Role.PARAGRAPH, words("proposal.sheet.note", shown.note()), 2.8, false, INK);
+            text.add(StructureRole.PARAGRAPH, words("proposal.sheet.note", shown.note()), 2.8, false, INK);
         }
         return text.groups();
     }
@@ -174,7 +174,7 @@ final class ReviewSheet {
         rules.add(new Mark.Trace(
                 Path.rectangle(MARGIN_MM, DECISION_TOP_MM, DRAWING_MM, FOOT_MM - DECISION_TOP_MM),
                 Ink.line(INK, 0.35)));
-        text.add(Role.HEADING, words("proposal.sheet.decision"), 3.6, true, INK);
+        text.add(StructureRole.HEADING, words("proposal.sheet.decision"), 3.6, true, INK);
         double y = text.y() + 5;
         double third = (DRAWING_MM - 6) / 3;
         List<String> choices = List.of("accept", "revise", "stop");
@@ -193,7 +193,7 @@ final class ReviewSheet {
             groups.add(label(x, y + 37, words("proposal.sheet." + signs.get(i)), SOFT));
         }
         groups.addAll(0, text.groups());
-        groups.add(Group.of("rules", Role.ARTIFACT, rules));
+        groups.add(Group.of("rules", StructureRole.ARTIFACT, rules));
         return groups;
     }
 
@@ -203,13 +203,13 @@ final class ReviewSheet {
 
     private static Group label(double x, double y, String text, String colour) {
         Mark words = new Mark.Writing(x, y, Anchor.START, 3, false, colour, null, text);
-        return Group.of("label", Role.PARAGRAPH, List.of(words));
+        return Group.of("label", StructureRole.PARAGRAPH, List.of(words));
     }
 
     private List<Group> foot() {
         Paragraphs foot = new Paragraphs(MARGIN_MM, FOOT_MM + 2, WIDTH_MM - 2 * MARGIN_MM, HEIGHT_MM);
-        foot.add(Role.PARAGRAPH, words("proposal.sheet.caution"), 3, true, INK);
-        foot.add(Role.PARAGRAPH, words("proposal.sheet.printed", date), 2.5, false, SOFT);
+        foot.add(StructureRole.PARAGRAPH, words("proposal.sheet.caution"), 3, true, INK);
+        foot.add(StructureRole.PARAGRAPH, words("proposal.sheet.printed", date), 2.5, false, SOFT);
         return foot.groups();
     }
 }

@@ -8,7 +8,7 @@ import studio.stancebook.drawing.rendering.StripMarks;
 import studio.stancebook.drawing.strip.BandStrip;
 import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
-import studio.stancebook.paper.Group.Role;
+import studio.stancebook.paper.Group.StructureRole;
 import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.Paragraphs;
 
@@ -60,7 +60,7 @@ final class ReviewStrips {
 
     List<Group> groups() {
         column.add(
-                Role.HEADING,
+                StructureRole.HEADING,
                 phrases.words(
                         "proposal.sheet.judged", assessment.judged(), assessment.outside(), assessment.tooClose()),
                 3.6,
@@ -83,16 +83,16 @@ final class ReviewStrips {
     private void header() {
         double y = column.y() + NOTE_MM + 1;
         List<Group> cells = List.of(
-                cell(Role.COLUMN_HEADER, 0, y, Anchor.START, "proposal.measure"),
-                cell(Role.COLUMN_HEADER, VALUE_RIGHT_MM, y, Anchor.END, "proposal.sheet.value"),
-                cell(Role.COLUMN_HEADER, STRIP_LEFT_MM, y, Anchor.START, "proposal.sheet.strip"),
-                cell(Role.COLUMN_HEADER, BAND_LEFT_MM, y, Anchor.START, "proposal.sheet.band"),
-                cell(Role.COLUMN_HEADER, VERDICT_LEFT_MM, y, Anchor.START, "proposal.verdict"));
+                cell(StructureRole.COLUMN_HEADER, 0, y, Anchor.START, "proposal.measure"),
+                cell(StructureRole.COLUMN_HEADER, VALUE_RIGHT_MM, y, Anchor.END, "proposal.sheet.value"),
+                cell(StructureRole.COLUMN_HEADER, STRIP_LEFT_MM, y, Anchor.START, "proposal.sheet.strip"),
+                cell(StructureRole.COLUMN_HEADER, BAND_LEFT_MM, y, Anchor.START, "proposal.sheet.band"),
+                cell(StructureRole.COLUMN_HEADER, VERDICT_LEFT_MM, y, Anchor.START, "proposal.verdict"));
         cells.forEach(cell -> column.add(cell, 0));
         column.skip(HEADER_MM);
     }
 
-    private Group cell(Role role, double x, double y, Anchor anchor, String key) {
+    private Group cell(StructureRole role, double x, double y, Anchor anchor, String key) {
         return Group.of(
                 "cell", role, List.of(writing(x, y, anchor, NOTE_MM, false, ReviewSheet.SOFT, phrases.words(key))));
     }
@@ -175,7 +175,7 @@ final class ReviewStrips {
             double line = y + i * Paragraphs.LEADING_EM * SIZE_MM;
             head.add(writing(0, line, Anchor.START, SIZE_MM, strong, colour, name.get(i)));
         }
-        column.add(Group.of("measure", Role.ROW_HEADER, head), 0);
+        column.add(Group.of("measure", StructureRole.ROW_HEADER, head), 0);
         column.add(
                 cell(
                         VALUE_RIGHT_MM,
@@ -186,14 +186,14 @@ final class ReviewStrips {
                         strip.words().value()),
                 0);
         List<Mark> picture = StripMarks.of(strip, left + STRIP_LEFT_MM, column.y() + 2.1, STRIP_MM);
-        column.add(new Group("strip", Role.CELL_FIGURE, strip.words().description(), picture), 0);
+        column.add(new Group("strip", StructureRole.CELL_FIGURE, strip.words().description(), picture), 0);
         column.add(cell(BAND_LEFT_MM, y, Anchor.START, false, ReviewSheet.SOFT, band(strip)), 0);
         verdict(strip, said, y, strong, colour);
         column.skip(plainHeight(strip) + (said ? remarkHeight(strip) : 0));
     }
 
     private Group cell(double x, double y, Anchor anchor, boolean strong, String colour, String text) {
-        return Group.of("cell", Role.CELL, List.of(writing(x, y, anchor, SIZE_MM, strong, colour, text)));
+        return Group.of("cell", StructureRole.CELL, List.of(writing(x, y, anchor, SIZE_MM, strong, colour, text)));
     }
 
     /** The verdict, and below the whole row what would mend it. */
@@ -207,7 +207,7 @@ final class ReviewStrips {
             marks.add(writing(0, line, Anchor.START, REMARK_MM, false, ReviewSheet.SOFT, words));
             line += Paragraphs.LEADING_EM * REMARK_MM;
         }
-        column.add(Group.of("verdict", Role.CELL, marks), 0);
+        column.add(Group.of("verdict", StructureRole.CELL, marks), 0);
     }
 
     private String band(BandStrip strip) {
@@ -229,6 +229,6 @@ final class ReviewStrips {
     }
 
     private void add(String text) {
-        column.add(Role.PARAGRAPH, text, NOTE_MM, false, ReviewSheet.SOFT);
+        column.add(StructureRole.PARAGRAPH, text, NOTE_MM, false, ReviewSheet.SOFT);
     }
 }

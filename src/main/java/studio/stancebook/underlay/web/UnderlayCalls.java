@@ -59,20 +59,20 @@ class UnderlayCalls {
             List<String> notDrawn) {
 
         static SheetJson of(Underlays.Underlay sheet) {
-            Framework it = sheet.framework();
+            Framework framework = sheet.framework();
             return new SheetJson(
-                    it.title(),
-                    it.segment(),
-                    it.tyre(),
-                    it.diameter(),
-                    it.wheelbase(),
+                    framework.title(),
+                    framework.segment(),
+                    framework.tyre(),
+                    framework.diameter(),
+                    framework.wheelbase(),
                     sheet.page().widthMm(),
                     sheet.page().heightMm(),
                     sheet.denominator(),
-                    it.proportions().values().stream()
-                            .map(proportion -> ProportionJson.of(it, proportion))
+                    framework.proportions().values().stream()
+                            .map(proportion -> ProportionJson.of(framework, proportion))
                             .toList(),
-                    it.missing());
+                    framework.missing());
         }
     }
 
@@ -92,13 +92,15 @@ class UnderlayCalls {
             @Nullable Double upper,
             @Nullable Integer bandVersion) {
 
-        static ProportionJson of(Framework it, Proportion proportion) {
+        static ProportionJson of(Framework framework, Proportion proportion) {
             Interval band = proportion.band();
             return new ProportionJson(
                     proportion.measure(),
                     proportion.name(),
                     proportion.value(),
-                    proportion.degrees() ? null : micrometres(it.place(proportion.measure(), proportion.value())),
+                    proportion.degrees()
+                            ? null
+                            : micrometres(framework.place(proportion.measure(), proportion.value())),
                     proportion.basis().key(),
                     band == null ? null : finite(band.lower()),
                     band == null ? null : finite(band.upper()),

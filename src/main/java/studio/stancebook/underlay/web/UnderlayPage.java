@@ -103,22 +103,22 @@ class UnderlayPage {
     }
 
     /** A line of the table behind the picture. */
-    record Line(String name, String value, String mm, String lower, String upper, String version, String basis) {
+    record TableLine(String name, String value, String mm, String lower, String upper, String version, String basis) {
 
-        static Line of(Framework framework, Proportion it) {
-            Interval band = it.band();
-            Integer version = it.bandVersion();
-            return new Line(
-                    it.name(),
-                    number(it.value(), it.decimals()) + (it.degrees() ? "\u00b0" : ""),
-                    it.degrees()
+        static TableLine of(Framework framework, Proportion proportion) {
+            Interval band = proportion.band();
+            Integer version = proportion.bandVersion();
+            return new TableLine(
+                    proportion.name(),
+                    number(proportion.value(), proportion.decimals()) + (proportion.degrees() ? "\u00b0" : ""),
+                    proportion.degrees()
                             ? ""
-                            : ShownUnits.plain(it.value() * framework.diameter(), 0)
+                            : ShownUnits.plain(proportion.value() * framework.diameter(), 0)
                                     .replace('-', '\u2212'),
-                    band == null ? "" : edge(band.lower(), it.decimals()),
-                    band == null ? "" : edge(band.upper(), it.decimals()),
+                    band == null ? "" : edge(band.lower(), proportion.decimals()),
+                    band == null ? "" : edge(band.upper(), proportion.decimals()),
                     version == null ? "" : String.valueOf(version),
-                    it.basis().key());
+                    proportion.basis().key());
         }
 
         private static String edge(double edge, int decimals) {
@@ -138,7 +138,7 @@ class UnderlayPage {
         model.addAttribute(
                 "lines",
                 framework.proportions().values().stream()
-                        .map(proportion -> Line.of(framework, proportion))
+                        .map(proportion -> TableLine.of(framework, proportion))
                         .toList());
         model.addAttribute("missing", String.join(", ", framework.missing()));
         for (String kind : List.of("svg", "pdf", "png")) {

@@ -24,7 +24,7 @@ record Sample(
         Page<Benchmark> benchmarks,
         Map<String, String> segments,
         FieldErrors refused,
-        List<Change> conflict,
+        List<FieldConflict> conflict,
         List<String> colours,
         List<String> verdicts) {
 
@@ -51,7 +51,7 @@ record Sample(
     }
 
     /** One field in both versions, as the conflict fragment wants it. */
-    record Change(String name, String label, String yours, String theirs) {
+    record FieldConflict(String name, String label, String yours, String theirs) {
 
         public boolean differs() {
             return !yours.equals(theirs);
@@ -68,9 +68,10 @@ record Sample(
                                 "wrong-wheelbase",
                                 "27600 is not accepted as wheelbase: it takes 1000 to 6000 mm, such as 2760."))),
                 List.of(
-                        new Change("wheelbase", "Wheelbase, mm", "2760", "2755"),
-                        new Change("overallHeight", "Overall height, mm", "1848", "1848"),
-                        new Change("note", "Note", "Screen stands 1.4\u00b0 more upright", "Cowl moved 52 mm forward")),
+                        new FieldConflict("wheelbase", "Wheelbase, mm", "2760", "2755"),
+                        new FieldConflict("overallHeight", "Overall height, mm", "1848", "1848"),
+                        new FieldConflict(
+                                "note", "Note", "Screen stands 1.4\u00b0 more upright", "Cowl moved 52 mm forward")),
                 List.of(
                         "film",
                         "paper",

@@ -19,10 +19,10 @@ import studio.stancebook.drawing.sideview.SideViewOptions;
  * @param laidOver several vehicles over each other
  * @param thumbnails the same vehicles as in lists
  */
-record SampleDrawings(SideView judged, List<Stage> stages, SideView laidOver, List<Sheet> thumbnails) {
+record SampleDrawings(SideView judged, List<CaptionedView> stages, SideView laidOver, List<Sheet> thumbnails) {
 
     /** A side view under the key of its caption. */
-    record Stage(String key, SideView view) {}
+    record CaptionedView(String key, SideView view) {}
 
     static SampleDrawings make() {
         return new SampleDrawings(
@@ -54,7 +54,7 @@ record SampleDrawings(SideView judged, List<Stage> stages, SideView laidOver, Li
         return SideView.of(SampleVehicle.withLandmarks(), options);
     }
 
-    private static Stage stage(String key, DimensionSet dimensions) {
-        return new Stage(key, SideView.of(dimensions, SideViewOptions.of("stage-" + key, "Dunlin")));
+    private static CaptionedView stage(String key, DimensionSet dimensions) {
+        return new CaptionedView(key, SideView.of(dimensions, SideViewOptions.of("stage-" + key, "Dunlin")));
     }
 }

@@ -64,18 +64,18 @@ final class SampleStrips {
     }
 
     /** A measure in two assessments, as the parts of proposals want it; a verdict is null where there was no value. */
-    record Change(
+    record VerdictChange(
             String name,
             String from,
             String to,
             @Nullable String verdictFrom,
             @Nullable String verdictTo) {}
 
-    static List<Change> changes() {
+    static List<VerdictChange> changes() {
         return List.of(
-                new Change("Rocker height from wheel centre", "0.05", "0.03", "outside-high", "outside-high"),
-                new Change("Front overhang in wheels", "1.12", "1.07", "outside-high", "too-close"),
-                new Change("Height in wheels", "\u2013", "2.36", null, "inside"));
+                new VerdictChange("Rocker height from wheel centre", "0.05", "0.03", "outside-high", "outside-high"),
+                new VerdictChange("Front overhang in wheels", "1.12", "1.07", "outside-high", "too-close"),
+                new VerdictChange("Height in wheels", "\u2013", "2.36", null, "inside"));
     }
 
     private static StripReading.Builder sized(int n, String name, double... ticks) {

@@ -66,7 +66,7 @@ class DrawnLabelsTest {
 
     static Stream<Sample> samples() {
         Stream<Sample> invented =
-                InventedCatalogue.vehicles().stream().map(it -> new Sample(it.name(), it.dimensions()));
+                InventedCatalogue.vehicles().stream().map(one -> new Sample(one.name(), one.dimensions()));
         Stream<Sample> proposed = InventedCatalogue.vehicles().stream()
                 .map(InventedVehicle::segment)
                 .distinct()
@@ -235,8 +235,8 @@ class DrawnLabelsTest {
         double[] at = new double[6];
         double x = 0;
         double y = 0;
-        for (PathIterator it = path.getPathIterator(null, 2); !it.isDone(); it.next()) {
-            int kind = it.currentSegment(at);
+        for (PathIterator one = path.getPathIterator(null, 2); !one.isDone(); one.next()) {
+            int kind = one.currentSegment(at);
             if (kind == PathIterator.SEG_LINETO) {
                 segments.add(new double[] {x, y, at[0], at[1]});
             }

@@ -28,14 +28,14 @@ class ArchOpeningsTest {
 
     private static boolean curveEndsAt(DimensionSet set, double x, double z) {
         return steps(set).stream()
-                .anyMatch(step -> step instanceof Step.Curve curve && curve.x() == x && curve.y() == -z);
+                .anyMatch(step -> step instanceof Step.CurveTo curve && curve.x() == x && curve.y() == -z);
     }
 
     @Test
     void goThroughTheirRecordedEdges() {
         assertTrue(curveEndsAt(RECORDED, 540, 430));
         assertTrue(steps(RECORDED).stream()
-                .anyMatch(step -> step instanceof Step.Line line && line.x() == -470 && line.y() == -440));
+                .anyMatch(step -> step instanceof Step.LineTo line && line.x() == -470 && line.y() == -440));
     }
 
     @Test

@@ -81,11 +81,11 @@ class OverlayDrawingTest {
     /** Whether one of the ends of a path's steps is this point. */
     private static boolean passes(Path path, Point at) {
         return path.steps().stream().anyMatch(step -> {
-            if (step instanceof Step.Curve curve) {
+            if (step instanceof Step.CurveTo curve) {
                 return isAt(curve.x(), curve.y(), at);
             }
-            return step instanceof Step.Line line && isAt(line.x(), line.y(), at)
-                    || step instanceof Step.Move move && isAt(move.x(), move.y(), at);
+            return step instanceof Step.LineTo line && isAt(line.x(), line.y(), at)
+                    || step instanceof Step.MoveTo move && isAt(move.x(), move.y(), at);
         });
     }
 

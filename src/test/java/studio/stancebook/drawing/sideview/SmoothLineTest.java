@@ -18,16 +18,16 @@ class SmoothLineTest {
     private static List<Point> walked(Path path) {
         List<Point> points = new ArrayList<>();
         for (Step step : path.steps()) {
-            if (step instanceof Step.Curve curve) {
+            if (step instanceof Step.CurveTo curve) {
                 Point from = points.get(points.size() - 1);
                 for (int i = 1; i <= 40; i++) {
                     points.add(new Point(
                             bezier(from.x(), curve.x1(), curve.x2(), curve.x(), i / 40.0),
                             bezier(from.z(), -curve.y1(), -curve.y2(), -curve.y(), i / 40.0)));
                 }
-            } else if (step instanceof Step.Line line) {
+            } else if (step instanceof Step.LineTo line) {
                 points.add(new Point(line.x(), -line.y()));
-            } else if (step instanceof Step.Move move) {
+            } else if (step instanceof Step.MoveTo move) {
                 points.add(new Point(move.x(), -move.y()));
             }
         }

@@ -278,10 +278,10 @@ class RowReaderTest {
                 List.of(
                         Cell.ofText("a"),
                         Cell.ofText("S"),
-                        new Cell("2500", Cell.Kind.FORMULA),
-                        new Cell("4000", Cell.Kind.FORMULA),
-                        new Cell("#DIV/0!", Cell.Kind.ERROR),
-                        new Cell("", Cell.Kind.UNCOMPUTED)),
+                        new Cell("2500", Cell.CellKind.FORMULA),
+                        new Cell("4000", Cell.CellKind.FORMULA),
+                        new Cell("#DIV/0!", Cell.CellKind.ERROR),
+                        new Cell("", Cell.CellKind.UNCOMPUTED)),
                 null);
 
         RowReading reading = Rows.partial(mapping, row);

@@ -78,9 +78,9 @@ class XlsxTableTest {
             List<Cell> cells =
                     TableFiles.rows(TableFiles.save(folder, workbook)).get(0).cells();
 
-            assertThat(cells.get(0)).isEqualTo(new Cell("100", Cell.Kind.NUMBER));
-            assertThat(cells.get(1)).isEqualTo(new Cell("2540", Cell.Kind.FORMULA));
-            assertThat(cells.get(2)).isEqualTo(new Cell("#DIV/0!", Cell.Kind.ERROR));
+            assertThat(cells.get(0)).isEqualTo(new Cell("100", Cell.CellKind.NUMBER));
+            assertThat(cells.get(1)).isEqualTo(new Cell("2540", Cell.CellKind.FORMULA));
+            assertThat(cells.get(2)).isEqualTo(new Cell("#DIV/0!", Cell.CellKind.ERROR));
             assertThat(cells.get(3).text()).isIn("", "0");
         }
     }
