@@ -19,16 +19,16 @@ import studio.stancebook.paper.Paragraphs;
 final class ReviewStrips {
 
     /** How wide the table is. */
-    static final double WIDTH_MM = 150;
+    static final double WIDTH_MM = 156;
 
-    private static final double NAME_MM = 42;
-    private static final double VALUE_RIGHT_MM = 55;
-    private static final double STRIP_LEFT_MM = 58;
-    private static final double STRIP_MM = 41;
-    private static final double BAND_LEFT_MM = 102;
-    private static final double VERDICT_LEFT_MM = 125;
+    private static final double NAME_MM = 53;
+    private static final double VALUE_RIGHT_MM = 64.5;
+    private static final double STRIP_LEFT_MM = 67;
+    private static final double STRIP_MM = 39;
+    private static final double BAND_LEFT_MM = 108;
+    private static final double VERDICT_LEFT_MM = 131;
 
-    private static final double LEAST_ROW_MM = 4;
+    private static final double LEAST_ROW_MM = 3.5;
     private static final double MOST_ROW_MM = 6.6;
     private static final double SIZE_MM = 2.5;
     private static final double REMARK_MM = 2.3;
@@ -36,7 +36,7 @@ final class ReviewStrips {
     private static final double NOTE_MM = 2.3;
     private static final double HEADER_MM = 4.6;
     /** Room under the table for what was not judged, and for what did not fit. */
-    private static final double NOTES_MM = 14;
+    private static final double NOTES_MM = 12;
 
     /** Finds the words of a key. */
     interface Phrasebook {
