@@ -62,7 +62,7 @@ class TyreReferenceTest {
         return REFERENCE
                 .get("metric")
                 .valueStream()
-                .filter(size -> size.get("published_read").isObject())
+                .filter(size -> size.get("published_from_memory").isObject())
                 .map(size -> DynamicTest.dynamicTest(size.get("designation").asString(), () -> checkPublished(size)));
     }
 
@@ -111,7 +111,7 @@ class TyreReferenceTest {
     private static void checkPublished(JsonNode size) {
         double ruleMm =
                 TyreDesignation.parse(size.get("designation").asString()).overallDiameterMm();
-        size.get("published_read").properties().stream()
+        size.get("published_from_memory").properties().stream()
                 .filter(entry ->
                         entry.getKey().endsWith("_mm") && entry.getValue().isNumber())
                 .forEach(entry -> assertEquals(1, entry.getValue().asDouble() / ruleMm, 0.013, entry.getKey()));
