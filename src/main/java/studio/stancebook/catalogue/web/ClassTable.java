@@ -4,6 +4,7 @@ import java.util.List;
 import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureRegistry;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.statistics.QuantileType;
 
 /**
@@ -20,7 +21,7 @@ record ClassTable(List<ClassLine> lines, List<String> unmeasured) {
     }
 
     /** What the table depends on beside the class. */
-    record TableState(MeasureRegistry registry, QuantileType type) {}
+    record TableState(MeasureRegistry registry, QuantileType type, ShownUnits units) {}
 
     static ClassTable of(ClassSnapshot snapshot, List<Measure> measures, QuantileType type) {
         List<ClassLine> all = measures.stream()

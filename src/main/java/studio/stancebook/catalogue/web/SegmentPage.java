@@ -20,6 +20,7 @@ import studio.stancebook.measure.MeasureRegistry;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
+import studio.stancebook.quantity.ShownUnits;
 import studio.stancebook.statistics.QuantileType;
 
 /** The class of a segment: every measure's distribution, what is set aside, and what is in question. */
@@ -87,6 +88,7 @@ class SegmentPage {
         model.addAttribute(
                 "table",
                 part.derived(
-                        new ClassTable.TableState(registry, type), () -> ClassTable.of(part, registry.all(), type)));
+                        new ClassTable.TableState(registry, type, ShownUnits.current()),
+                        () -> ClassTable.of(part, registry.all(), type)));
     }
 }
