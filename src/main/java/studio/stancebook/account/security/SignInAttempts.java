@@ -57,7 +57,6 @@ class SignInAttempts {
         String person = hash(email.strip().toLowerCase(Locale.ROOT));
         String network = hash(network(address));
         String both = hash(person + network);
-        Attempt attempt = new Attempt(person, network, both, known.knows(both));
         if (!byAddress.tryAcquire(network)) {
             throw tooMany(byAddress.remaining(network));
         }
@@ -65,12 +64,13 @@ class SignInAttempts {
             byAddress.release(network);
             throw tooMany(byPersonAndAddress.remaining(both));
         }
-        if (!attempt.fromKnownAddress() && !byPerson.tryAcquire(person)) {
+        boolean fromKnownAddress = known.knows(both);
+        if (!fromKnownAddress && !byPerson.tryAcquire(person)) {
             byAddress.release(network);
             byPersonAndAddress.release(both);
             throw tooMany(byPerson.remaining(person));
         }
-        return attempt;
+        return new Attempt(person, network, both, fromKnownAddress);
     }
 
     /**
