@@ -1,6 +1,5 @@
 package studio.stancebook.web.shell;
 
-import jakarta.servlet.http.Cookie;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -8,7 +7,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
@@ -18,7 +16,6 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
-import org.springframework.web.util.WebUtils;
 import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.quantity.ShownUnits;
@@ -72,13 +69,13 @@ class Shell {
 
     /** The theme to force, {@code light} or {@code dark}; null to leave it to the reader's system. */
     public @Nullable String theme() {
-        Theme chosen = chosenTheme();
+        Theme chosen = ThemeChoice.of(request);
         return chosen == Theme.SYSTEM ? null : chosen.key();
     }
 
     /** The word of the theme that was chosen; {@code system} if none was. */
     public String themeChoice() {
-        return chosenTheme().key();
+        return ThemeChoice.of(request).key();
     }
 
     /** The symbol of the unit in which lengths are written on this page. */
@@ -89,13 +86,6 @@ class Shell {
     /** What leaning angles are read from on this page: {@code horizontal} or {@code vertical}. */
     public String anglesFrom() {
         return ShownUnits.current().angles().key();
-    }
-
-    private Theme chosenTheme() {
-        return Optional.ofNullable(WebUtils.getCookie(request, ThemeChoice.COOKIE))
-                .map(Cookie::getValue)
-                .flatMap(Theme::ofKey)
-                .orElse(Theme.SYSTEM);
     }
 
     /** Path and query of this page within the server, to come back to; the board for what cannot be asked for again. */

@@ -28,7 +28,7 @@ class UnitsFilter extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        UnitsCookie.of(request).use();
+        UnitsChoice.of(request).use();
         try {
             chain.doFilter(request, response);
         } finally {
