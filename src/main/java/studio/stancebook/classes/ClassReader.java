@@ -1,7 +1,5 @@
 package studio.stancebook.classes;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -13,7 +11,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import studio.stancebook.classes.ClassRows.Seen;
 import studio.stancebook.classes.layout.ClassLayout;
-import studio.stancebook.dimension.Origin;
 
 /**
  * Reads classes from the database: at first in pages, later only what changed since a revision. What it gives is the class
@@ -152,7 +149,7 @@ public class ClassReader {
                 .param("segment", segmentId)
                 .param("since", since)
                 .param("after", after)
-                .query((result, number) -> row(result, layout))
+                .query((result, number) -> ClassRow.of(result, layout))
                 .list();
     }
 
@@ -165,7 +162,7 @@ public class ClassReader {
                 .query(result -> {
                     switch (result.getInt("kind")) {
                         case 0 -> changes.revision = result.getLong("id");
-                        case 1 -> changes.rows.add(row(result, layout));
+                        case 1 -> changes.rows.add(ClassRow.of(result, layout));
                         default -> changes.departed.add(result.getLong("id"));
                     }
                 });
@@ -208,7 +205,7 @@ public class ClassReader {
                 .param("layout", layout.fingerprint())
                 .param("segment", segmentId)
                 .param("since", revision)
-                .query((result, number) -> row(result, layout))
+                .query((result, number) -> ClassRow.of(result, layout))
                 .list();
     }
 
@@ -226,15 +223,5 @@ public class ClassReader {
         boolean wasThere(Instant at) {
             return !createdAt.toInstant().isAfter(at);
         }
-    }
-
-    private static ClassRow row(ResultSet result, ClassLayout layout) throws SQLException {
-        Origin origin = Origin.valueOf(result.getString("origin"));
-        return new ClassRow(
-                result.getLong("id"),
-                result.getString("name"),
-                result.getInt("model_year"),
-                origin.ordinal(),
-                layout.read(result, origin));
     }
 }

@@ -1,13 +1,10 @@
 package studio.stancebook.classes;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import studio.stancebook.classes.layout.ClassLayout;
 import studio.stancebook.classes.layout.ValuesApart;
-import studio.stancebook.dimension.Origin;
 
 /** The packages of a segment that are set aside or have values set aside, with every value that they record. */
 @Component
@@ -31,18 +28,8 @@ public class SetAsideRows {
         List<ClassRow> rows = database.sql(SQL)
                 .param("layout", layout.fingerprint())
                 .param("segment", snapshot.segment())
-                .query((result, number) -> row(result, layout))
+                .query((result, number) -> ClassRow.of(result, layout))
                 .list();
         return ClassRows.none(layout.size()).changed(ClassChange.rows(rows), ClassUpdate.unseen());
-    }
-
-    private static ClassRow row(ResultSet result, ClassLayout layout) throws SQLException {
-        Origin origin = Origin.valueOf(result.getString("origin"));
-        return new ClassRow(
-                result.getLong("id"),
-                result.getString("name"),
-                result.getInt("model_year"),
-                origin.ordinal(),
-                layout.read(result, origin));
     }
 }
