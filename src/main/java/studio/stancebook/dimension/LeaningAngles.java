@@ -2,6 +2,7 @@ package studio.stancebook.dimension;
 
 import java.util.Set;
 import studio.stancebook.quantity.AngleReference;
+import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.ShownUnits;
 
 /**
@@ -17,19 +18,32 @@ public final class LeaningAngles {
 
     private LeaningAngles() {}
 
-    /** Whether a dimension or a measure is such an angle. */
-    public static boolean has(String key) {
-        return KEYS.contains(key);
+    /**
+     * What the values of a dimension or a measure are written from.
+     *
+     * @param wanted by who reads or types it; holds for leaning angles alone
+     */
+    public static AngleReference reference(String key, AngleReference wanted) {
+        return KEYS.contains(key) ? wanted : AngleReference.HORIZONTAL;
+    }
+
+    private static AngleReference reference(String key) {
+        return reference(key, ShownUnits.current().angles());
     }
 
     /** Whether the values of a dimension or a measure are written from the vertical. */
     public static boolean turned(String key) {
-        return has(key) && ShownUnits.current().angles() == AngleReference.VERTICAL;
+        return reference(key) == AngleReference.VERTICAL;
     }
 
     /** A value as it is written. */
     public static double value(String key, double value) {
-        return turned(key) ? AngleReference.VERTICAL.of(value) : value;
+        return reference(key).of(value);
+    }
+
+    /** A range of values as it is written. */
+    public static Interval range(String key, Interval range) {
+        return reference(key).of(range);
     }
 
     /** A change of a value as it is written. */
@@ -39,6 +53,13 @@ public final class LeaningAngles {
 
     /** The name or the definition, which say what the angle is read from. */
     public static String words(String key, String words) {
-        return turned(key) ? words.replace(KEPT, "from the vertical").replace("low is fast", "high is fast") : words;
+        return words(key, words, ShownUnits.current().angles());
+    }
+
+    /** As {@link #words(String, String)}, by who reads or types it. */
+    public static String words(String key, String words, AngleReference wanted) {
+        return reference(key, wanted) == AngleReference.VERTICAL
+                ? words.replace(KEPT, "from the vertical").replace("low is fast", "high is fast")
+                : words;
     }
 }

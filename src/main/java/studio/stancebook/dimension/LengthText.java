@@ -15,7 +15,7 @@ public final class LengthText {
     private static final BigDecimal MM_PER_INCH = BigDecimal.valueOf(LengthUnit.MM_PER_INCH);
 
     /** As many decimals of a value typed into a form are kept. */
-    private static final int KEPT_DECIMALS = 9;
+    public static final int KEPT_DECIMALS = 9;
 
     private static final int LONGEST_DECIMALS = 12;
     private static final int ROUNDED_DECIMALS = 5;

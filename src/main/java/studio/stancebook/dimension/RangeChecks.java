@@ -63,10 +63,8 @@ public final class RangeChecks {
         if (unit == Unit.MM) {
             return ShownUnits.current().length().range(range, 3);
         }
-        boolean turned = LeaningAngles.turned(key);
-        double least = LeaningAngles.value(key, turned ? range.upper() : range.lower());
-        double most = LeaningAngles.value(key, turned ? range.lower() : range.upper());
-        return (text(least) + " to " + text(most) + " " + unit.symbol()).strip();
+        Interval read = LeaningAngles.range(key, range);
+        return (text(read.lower()) + " to " + text(read.upper()) + " " + unit.symbol()).strip();
     }
 
     private static void checkLandmark(DimensionSet set, Landmark landmark, Point point, List<FieldError> problems) {

@@ -22,4 +22,11 @@ public enum AngleReference {
     public double of(double degFromHorizontal) {
         return this == HORIZONTAL ? degFromHorizontal : 90 - degFromHorizontal;
     }
+
+    /** As {@link #of(double)}, for all angles of a range. */
+    public Interval of(Interval fromHorizontal) {
+        return this == HORIZONTAL
+                ? fromHorizontal
+                : new Interval(of(fromHorizontal.upper()), of(fromHorizontal.lower()));
+    }
 }

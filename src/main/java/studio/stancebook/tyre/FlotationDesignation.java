@@ -3,6 +3,7 @@ package studio.stancebook.tyre;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import studio.stancebook.quantity.Interval;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 
 /**
@@ -52,7 +53,7 @@ record FlotationDesignation(
 
     @Override
     public double sectionWidthMm() {
-        return widthInches * RimCode.MM_PER_INCH;
+        return widthInches * LengthUnit.MM_PER_INCH;
     }
 
     @Override
@@ -72,7 +73,7 @@ record FlotationDesignation(
 
     @Override
     public double overallDiameterMm() {
-        return diameterInches * RimCode.MM_PER_INCH;
+        return diameterInches * LengthUnit.MM_PER_INCH;
     }
 
     @Override

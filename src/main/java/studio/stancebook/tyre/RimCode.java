@@ -1,6 +1,7 @@
 package studio.stancebook.tyre;
 
 import studio.stancebook.quantity.Interval;
+import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.Rounding;
 
@@ -11,7 +12,6 @@ import studio.stancebook.quantity.Rounding;
  */
 record RimCode(double inches) {
 
-    static final double MM_PER_INCH = 25.4;
     static final Interval RANGE = new Interval(8, 30);
 
     /** @throws IllegalArgumentException if the code is outside 8 to 30 or not a multiple of 0.5 */
@@ -33,7 +33,7 @@ record RimCode(double inches) {
 
     /** Code x 25.4. */
     double unroundedDiameterMm() {
-        return inches * MM_PER_INCH;
+        return inches * LengthUnit.MM_PER_INCH;
     }
 
     /** The code as written, such as 17 or 22.5. */

@@ -15,6 +15,7 @@ import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.LengthText;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
@@ -84,8 +85,8 @@ final class FormReader {
     }
 
     private double fromHorizontal(Dimension dimension, double value) {
-        boolean slope = dimension == Dimension.SCREEN_ANGLE || dimension == Dimension.BACKLIGHT_ANGLE;
-        return slope ? FormSettings.angles(form).of(value) : value;
+        return LeaningAngles.reference(dimension.key(), FormSettings.angles(form))
+                .of(value);
     }
 
     private void landmark(Landmark landmark) {

@@ -12,7 +12,7 @@ import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
 import studio.stancebook.dimension.Unit;
-import studio.stancebook.quantity.AngleReference;
+import studio.stancebook.quantity.Interval;
 import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 
@@ -118,27 +118,17 @@ final class FormSections {
 
     /** Says what the angles of this form are from, whichever way its settings have it. */
     private String label(Dimension dimension) {
-        return turned(dimension)
-                ? dimension.label().replace("from the horizontal", "from the vertical")
-                : dimension.label();
-    }
-
-    private boolean turned(Dimension dimension) {
-        return LeaningAngles.has(dimension.key()) && FormSettings.angles(form) == AngleReference.VERTICAL;
+        return LeaningAngles.words(dimension.key(), dimension.label(), FormSettings.angles(form));
     }
 
     private String accepted(Dimension dimension) {
         if (dimension.unit() == Unit.MM) {
             return lengths.range(dimension.range(), 3);
         }
-        if (turned(dimension)) {
-            return NumberText.plain(90 - dimension.range().upper(), 3) + " to "
-                    + NumberText.plain(90 - dimension.range().lower(), 3) + "°";
-        }
+        Interval range = LeaningAngles.reference(dimension.key(), FormSettings.angles(form))
+                .of(dimension.range());
         String unit =
                 dimension.unit() == Unit.DEG ? "°" : " " + dimension.unit().symbol();
-        return (NumberText.plain(dimension.range().lower(), 3) + " to "
-                        + NumberText.plain(dimension.range().upper(), 3) + unit)
-                .strip();
+        return (NumberText.plain(range.lower(), 3) + " to " + NumberText.plain(range.upper(), 3) + unit).strip();
     }
 }

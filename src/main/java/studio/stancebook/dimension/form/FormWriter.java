@@ -23,9 +23,6 @@ import studio.stancebook.quantity.ShownUnits;
  */
 final class FormWriter {
 
-    /** As many decimals as are kept of what is typed. */
-    private static final int DECIMALS = 9;
-
     private final DimensionSet set;
 
     private final LengthUnit lengths;
@@ -74,6 +71,6 @@ final class FormWriter {
     }
 
     private static String text(double value) {
-        return NumberText.plain(value, DECIMALS);
+        return NumberText.plain(value, LengthText.KEPT_DECIMALS);
     }
 }
