@@ -79,10 +79,10 @@ class MeasuredPackages {
         });
         MeasuredRows found = find(filter, inMemory);
         Comparator<Integer> order = order(found, filter, inMemory, rest);
-        boolean byName = inMemory.isEmpty() || inMemory.get(0).getProperty().equals(NAME);
-        List<Long> ids = byName
-                ? found.page(page.getOffset(), page.getPageSize(), order)
-                : found.pageByFirstKey(page.getOffset(), page.getPageSize(), order);
+        boolean byNumber = !inMemory.isEmpty() && !inMemory.get(0).getProperty().equals(NAME);
+        List<Long> ids = byNumber
+                ? found.pageByFirstKey(page.getOffset(), page.getPageSize(), order)
+                : found.page(page.getOffset(), page.getPageSize(), order);
         return new PageImpl<>(search.summaries(ids, filter), page, found.size());
     }
 

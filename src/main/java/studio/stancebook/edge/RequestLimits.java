@@ -9,8 +9,7 @@ import org.apache.catalina.valves.ValveBase;
 
 /**
  * Refuses a request when its address sends too many, or has its share under way already, or the server has as many as it can
- * work on.
- * Whether the server is well may always be asked.
+ * work on. Whether the server is well may always be asked.
  */
 final class RequestLimits extends ValveBase {
 

@@ -1,5 +1,5 @@
 /**
- * Where the network ends and the server begins: how many connections and requests one address may have under way, how fast
+ * Where the network ends and the server begins: how many connections and requests one address may have under way, how many it may send in a second, how fast
  * they must arrive, which proxies are believed, and the address by which the server is known.
  *
  * <p>Vocabulary: a <em>stranger</em> is whoever has not proved who they are in this request; a request is <em>admitted</em>
