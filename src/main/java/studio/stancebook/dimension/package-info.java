@@ -7,7 +7,7 @@
  * or derived; an <em>estimate</em> a value with its first-order sensitivities.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry"})
+@ApplicationModule(allowedDependencies = {"quantity", "problem", "tyre", "geometry", "statistics"})
 package studio.stancebook.dimension;
 
 import org.jspecify.annotations.NullMarked;
