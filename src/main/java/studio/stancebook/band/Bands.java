@@ -307,12 +307,10 @@ public class Bands {
 
     private static String checked(String reason) {
         String text = reason.strip();
-        if (text.length() > MOST_REASON || !Legible.isLine(text)) {
-            throw Impossible.ofField(
-                    "reason",
-                    "A reason has at most " + MOST_REASON
-                            + " characters on one line, without control characters, invisible characters or turns of direction; here are "
-                            + text.length() + ".");
+        if (!text.isEmpty()) {
+            Legible.faultOfLine("a reason", text, MOST_REASON).ifPresent(fault -> {
+                throw Impossible.ofField("reason", fault);
+            });
         }
         return text;
     }

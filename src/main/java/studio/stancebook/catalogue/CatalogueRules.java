@@ -32,7 +32,7 @@ public final class CatalogueRules {
 
     /** What is wrong with a name that has no blanks around it. */
     public static Optional<FieldError> name(String field, String name) {
-        return line(field, name, MOST_NAME, "A name");
+        return line(field, name, MOST_NAME, "a name");
     }
 
     /** What is wrong with the key of a segment. */
@@ -49,22 +49,18 @@ public final class CatalogueRules {
 
     /** What is wrong with a description that has no blanks around it; line breaks are allowed. */
     public static Optional<FieldError> description(String description) {
-        return error(
-                Legible.isText(description) && description.length() <= MOST_DESCRIPTION,
-                "description",
-                "A description has at most " + MOST_DESCRIPTION
-                        + " characters, no control characters and no turns of direction, not " + shown(description)
-                        + ".");
+        return Legible.faultOfText("a description", description, MOST_DESCRIPTION)
+                .map(fault -> new FieldError("description", fault));
     }
 
     /** What is wrong with a reason that has no blanks around it. */
     public static Optional<FieldError> reason(String reason) {
-        return line("reason", reason, MOST_REASON, "A reason");
+        return line("reason", reason, MOST_REASON, "a reason");
     }
 
     /** What is wrong with the answer to a query; it may be empty. */
     public static Optional<FieldError> answer(String answer) {
-        return answer.isEmpty() ? Optional.empty() : line("answer", answer, MOST_REASON, "An answer");
+        return answer.isEmpty() ? Optional.empty() : line("answer", answer, MOST_REASON, "an answer");
     }
 
     /** What is wrong with a model year. */
@@ -101,13 +97,7 @@ public final class CatalogueRules {
     }
 
     private static Optional<FieldError> line(String field, String text, int most, String what) {
-        boolean fine = !text.isBlank() && text.length() <= most && Legible.isLine(text);
-        return error(
-                fine,
-                field,
-                what + " has 1 to " + most
-                        + " characters on one line, without control characters, invisible characters or turns of direction, not "
-                        + shown(text) + ".");
+        return Legible.faultOfLine(what, text, most).map(fault -> new FieldError(field, fault));
     }
 
     private static Optional<FieldError> error(boolean fine, String field, String message) {

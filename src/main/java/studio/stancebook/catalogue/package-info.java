@@ -17,6 +17,7 @@
             "statistics",
             "dimension",
             "dimension :: form",
+            "dimension :: reshaping",
             "measure",
             "classes",
             "classes :: layout",

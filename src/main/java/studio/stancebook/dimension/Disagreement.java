@@ -30,7 +30,7 @@ public record Disagreement(List<String> keys, double gap, String message) {
         return new Disagreement(
                 keys,
                 gap,
-                label + " is " + amounts.text(recorded) + ", but " + String.join(", ", keys.subList(1, keys.size()))
+                label + " is " + amounts.text(recorded) + ", but " + ValueLabels.listed(keys.subList(1, keys.size()))
                         + (keys.size() > 2 ? " give " : " gives ") + amounts.text(derived)
                         + ": it does not close by " + amounts.text(Math.abs(gap)) + ", and " + amounts.text(allowed)
                         + " is allowed.");

@@ -23,6 +23,7 @@ import studio.stancebook.problem.Legible;
 public record StudioRatio(String key, String name, List<Reading> numerator, List<Reading> denominator) {
 
     private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]{2,59}");
+    private static final int MOST_NAME = 80;
     private static final int MOST_TERMS = 8;
 
     /** Words that stand in addresses where the key of a measure does; ReservedKeysTest compares them with the routes. */
@@ -41,11 +42,7 @@ public record StudioRatio(String key, String name, List<Reading> numerator, List
             errors.add(new FieldError(
                     "key", "A key has 3 to 60 lower-case letters, digits and hyphens, starting with a letter."));
         }
-        if (name.isBlank() || name.length() > 80 || !Legible.isLine(name)) {
-            errors.add(new FieldError(
-                    "name",
-                    "A name has 1 to 80 characters on one line, without invisible characters or turns of direction."));
-        }
+        Legible.faultOfLine("a name", name, MOST_NAME).ifPresent(fault -> errors.add(new FieldError("name", fault)));
         checkTerms("numerator", numerator, errors);
         checkTerms("denominator", denominator, errors);
         if (!errors.isEmpty()) {

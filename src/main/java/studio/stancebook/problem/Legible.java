@@ -1,5 +1,6 @@
 package studio.stancebook.problem;
 
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -28,6 +29,35 @@ public final class Legible {
     /** Whether a text of several lines, which may have tabs, can be shown. */
     public static boolean isText(String text) {
         return text.codePoints().allMatch(c -> c == '\n' || c == '\r' || c == '\t' || isCharacter(c));
+    }
+
+    /**
+     * What is wrong with a text on one line that must not be blank.
+     *
+     * @param what it is, as in "Write a reason."
+     */
+    public static Optional<String> faultOfLine(String what, String text, int most) {
+        return text.isBlank()
+                ? Optional.of("Write " + what + ".")
+                : fault(what, text, most, isLine(text), "on one line, without hidden characters");
+    }
+
+    /** What is wrong with a text of several lines that may be empty. */
+    public static Optional<String> faultOfText(String what, String text, int most) {
+        return fault(what, text, most, isText(text), "without hidden characters");
+    }
+
+    private static Optional<String> fault(String what, String text, int most, boolean legible, String how) {
+        String begin = Character.toUpperCase(what.charAt(0)) + what.substring(1);
+        if (text.length() > most) {
+            return Optional.of(begin + " has at most " + most + " characters, not " + text.length() + ".");
+        }
+        return legible ? Optional.empty() : Optional.of(begin + " is written " + how + ": \"" + brief(text) + "\".");
+    }
+
+    private static String brief(String text) {
+        String line = shown(text);
+        return line.length() <= 40 ? line : line.substring(0, 40) + "…";
     }
 
     /** A text as it may be repeated to whoever sent it, with {@code ?} for every character that is none. */

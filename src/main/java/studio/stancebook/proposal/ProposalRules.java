@@ -17,25 +17,12 @@ public final class ProposalRules {
 
     /** What is wrong with a name that has no blanks around it. */
     public static Optional<FieldError> name(String name) {
-        boolean fine = !name.isEmpty() && name.length() <= MOST_NAME && Legible.isLine(name);
-        return fine
-                ? Optional.empty()
-                : Optional.of(new FieldError(
-                        "name",
-                        "A name has 1 to " + MOST_NAME
-                                + " characters on one line, without control characters, invisible characters or turns of direction, not "
-                                + shown(name) + "."));
+        return Legible.faultOfLine("a name", name, MOST_NAME).map(fault -> new FieldError("name", fault));
     }
 
     /** What is wrong with a note that has no blanks around it; line breaks are allowed. */
     public static Optional<FieldError> note(String note) {
-        return Legible.isText(note) && note.length() <= MOST_NOTE
-                ? Optional.empty()
-                : Optional.of(new FieldError(
-                        "note",
-                        "A note has at most " + MOST_NOTE
-                                + " characters, no control characters and no turns of direction, not " + shown(note)
-                                + "."));
+        return Legible.faultOfText("a note", note, MOST_NOTE).map(fault -> new FieldError("note", fault));
     }
 
     /** What is wrong with both. */
@@ -44,10 +31,5 @@ public final class ProposalRules {
         name(name).ifPresent(errors::add);
         note(note).ifPresent(errors::add);
         return errors;
-    }
-
-    private static String shown(String text) {
-        String line = Legible.shown(text);
-        return "\"" + (line.length() <= 40 ? line : line.substring(0, 40) + "…") + "\"";
     }
 }

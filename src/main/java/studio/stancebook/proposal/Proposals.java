@@ -11,6 +11,7 @@ import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.PersonName;
+import studio.stancebook.band.Assessment;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.problem.ExpectedVersion;
@@ -143,6 +144,20 @@ public class Proposals {
     @Transactional(readOnly = true)
     public ProposalPreview preview(long id, DimensionSet dimensions, SignedIn who) {
         return reading.preview(id, dimensions, who);
+    }
+
+    /**
+     * What a new proposal of these dimensions would be judged to be, by the bands of now and without single moves. Keeps
+     * nothing.
+     *
+     * @param segment its key
+     * @throws studio.stancebook.problem.Forbidden if the person may not make proposals
+     * @throws studio.stancebook.classes.UnknownSegment if there is no such segment
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming every value that cannot be
+     */
+    @Transactional(readOnly = true)
+    public Assessment preview(String segment, DimensionSet dimensions, SignedIn who) {
+        return reading.preview(segment, dimensions, who);
     }
 
     /**

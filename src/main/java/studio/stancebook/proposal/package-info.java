@@ -19,6 +19,7 @@
             "statistics",
             "dimension",
             "dimension :: form",
+            "dimension :: reshaping",
             "measure",
             "classes",
             "moves",

@@ -17,3 +17,11 @@ document.addEventListener("htmx:beforeSwap", (event) => {
     event.detail.isError = false;
   }
 });
+
+/* What is wrong with a refused form is read first. */
+const refused = document.querySelector(".message--wrong[role=alert]");
+
+if (refused) {
+  refused.tabIndex = -1;
+  refused.focus();
+}

@@ -58,6 +58,7 @@ class CatalogueJourneyIT {
         page.getByRole(AriaRole.BUTTON, button("Save the package")).click();
         assertThat(page.getByRole(AriaRole.ALERT).innerText()).contains("outside the plausible range 1000 to 6000 mm");
         page.locator("#dimensions-wheelbase").fill("110 in");
+        page.locator("#section-tyres").click();
         page.locator("#dimensions-frontTyreDiameter").fill("660");
         page.locator("#dimensions-rearTyreDiameter").fill("660");
         page.getByRole(AriaRole.BUTTON, button("Save the package")).click();

@@ -76,10 +76,11 @@ class MainJourneyIT {
     }
 
     private void enterProposalOutsideIt(Page page) {
-        page.navigate(studio.address() + "/proposals/new");
+        page.navigate(studio.address() + "/proposals/new?from=nothing");
         page.locator("#f-name").fill("Wigeon");
         page.locator("#f-segment").selectOption("compact");
         page.locator("#dimensions-wheelbase").fill("2800");
+        page.locator("#section-lengths").click();
         page.locator("#dimensions-overallLength").fill("4500");
         page.getByRole(AriaRole.BUTTON, button("Save the proposal")).click();
 

@@ -87,9 +87,10 @@ class ProposalJourneyIT {
         page.getByRole(AriaRole.BUTTON, named("Set the band")).click();
         assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("The band is set: version 1.");
 
-        page.navigate(studio.address() + "/proposals/new?segment=" + segment);
+        page.navigate(studio.address() + "/proposals/new?from=nothing&segment=" + segment);
         page.locator("#f-name").fill("Tern");
         page.locator("#dimensions-wheelbase").fill("119.7 in");
+        page.locator("#section-tyres").click();
         page.locator("#dimensions-frontTyreDiameter").fill("660");
         page.locator("#dimensions-rearTyreDiameter").fill("660");
         page.getByRole(AriaRole.BUTTON, named("Save the proposal")).click();
@@ -166,6 +167,7 @@ class ProposalJourneyIT {
         page.navigate(revise);
         page.locator("#dimensions-wheelbase").fill("long");
         page.getByRole(AriaRole.BUTTON, named("Save the revision")).click();
+        page.getByRole(AriaRole.ALERT).waitFor();
         check(page, "refused revision");
         page.navigate(revise);
         proposals.revise(
@@ -176,7 +178,7 @@ class ProposalJourneyIT {
                 lead);
         page.locator("#f-note").fill("Too late");
         page.getByRole(AriaRole.BUTTON, named("Save the revision")).click();
-        assertThat(page.locator("main").innerText()).contains("saved before you did");
+        page.getByText("saved before you did").first().waitFor();
         check(page, "overtaken revision");
     }
 

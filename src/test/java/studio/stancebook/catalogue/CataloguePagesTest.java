@@ -237,7 +237,7 @@ class CataloguePagesTest {
         String page = "/packages/" + id;
 
         lead.submit(page, page + "/set-aside", typed("version", 0, "reason", " "));
-        assertThat(lead.get(page).body()).contains("A reason has 1 to 500 characters");
+        assertThat(lead.get(page).body()).contains("Write a reason.");
         lead.submit(page, page + "/set-aside", typed("version", 0, "reason", "Only a mock-up"));
         assertThat(lead.get(page).body()).contains("Only a mock-up").contains("does not count in its class");
         lead.submit(page, page + "/take-back", typed("version", 1));

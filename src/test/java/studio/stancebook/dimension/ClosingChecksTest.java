@@ -48,7 +48,7 @@ class ClosingChecksTest {
 
         assertEquals(100, found.gap(), 1e-9);
         assertEquals(
-                "Overall length is 4750 mm, but frontOverhang, wheelbase, rearOverhang give 4650 mm: it does not close by"
+                "Overall length is 4750 mm, but front overhang, wheelbase and rear overhang give 4650 mm: it does not close by"
                         + " 100 mm, and 8 mm is allowed.",
                 found.message());
     }

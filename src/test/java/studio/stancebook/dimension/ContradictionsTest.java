@@ -33,7 +33,7 @@ class ContradictionsTest {
     @Test
     void reportsARimThatTheDesignationContradicts() {
         assertEquals(
-                List.of("Front rim diameter is 508 mm, but frontTyre gives 432 mm:"
+                List.of("Front rim diameter is 508 mm, but front tyre gives 432 mm:"
                         + " it does not close by 76 mm, and 10 mm is allowed."),
                 messages(set().tyre(Axle.FRONT, TYRE).set(Dimension.FRONT_RIM_DIAMETER, 508)));
         assertTrue(agrees(set().tyre(Axle.FRONT, TYRE).set(Dimension.FRONT_RIM_DIAMETER, 442)));
@@ -49,9 +49,9 @@ class ContradictionsTest {
         assertTrue(agrees(sure.set(Dimension.FRONT_TYRE_DIAMETER, 806).set(Dimension.FRONT_RIM_DIAMETER, 434)));
         assertEquals(
                 List.of(
-                        "Front tyre diameter is 806.5 mm, but frontTyre gives 804 mm:"
+                        "Front tyre diameter is 806.5 mm, but front tyre gives 804 mm:"
                                 + " it does not close by 2.5 mm, and 2 mm is allowed.",
-                        "Front rim diameter is 434.5 mm, but frontTyre gives 432 mm:"
+                        "Front rim diameter is 434.5 mm, but front tyre gives 432 mm:"
                                 + " it does not close by 2.5 mm, and 2 mm is allowed."),
                 messages(sure.set(Dimension.FRONT_TYRE_DIAMETER, 806.5).set(Dimension.FRONT_RIM_DIAMETER, 434.5)));
     }
@@ -124,7 +124,7 @@ class ContradictionsTest {
                 .set(Dimension.REAR_OVERHANG, 1);
 
         assertEquals(
-                List.of("Overall length is 7.4, but frontOverhang, wheelbase, rearOverhang give 5.5:"
+                List.of("Overall length is 7.4, but front overhang, wheelbase and rear overhang give 5.5:"
                         + " it does not close by 1.9, and 0.07 is allowed."),
                 messages(sketch.set(Dimension.OVERALL_LENGTH, 7.4)));
         assertTrue(agrees(sketch.set(Dimension.OVERALL_LENGTH, 5.55)));

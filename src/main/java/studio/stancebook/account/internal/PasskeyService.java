@@ -51,12 +51,9 @@ public class PasskeyService implements UserCredentialRepository {
     @Transactional(readOnly = true)
     public String checkedLabel(SignedIn owner, @Nullable String typed) {
         String label = typed == null ? "" : typed.strip();
-        if (label.isEmpty() || label.length() > MAX_LABEL || !Legible.isLine(label)) {
-            throw Impossible.ofField(
-                    "label",
-                    "A passkey has a label of 1 to " + MAX_LABEL
-                            + " characters without control characters or turns of direction, such as the device it is on.");
-        }
+        Legible.faultOfLine("a label", label, MAX_LABEL).ifPresent(fault -> {
+            throw Impossible.ofField("label", fault);
+        });
         refuseIfMost(owner.personId());
         return label;
     }

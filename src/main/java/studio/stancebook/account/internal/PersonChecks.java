@@ -32,12 +32,7 @@ final class PersonChecks {
 
     String displayName(@Nullable String typed) {
         String name = typed == null ? "" : typed.strip();
-        if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
-            object(
-                    "displayName",
-                    told(name, "a name") + "it takes 1 to " + MAX_NAME
-                            + " characters on one line, without invisible characters or turns of direction.");
-        }
+        Legible.faultOfLine("a name", name, MAX_NAME).ifPresent(fault -> object("displayName", fault));
         return name;
     }
 

@@ -126,13 +126,7 @@ public class TokenService {
 
     private static String checkedName(@Nullable String typed, ErrorList objections) {
         String name = typed == null ? "" : typed.strip();
-        if (name.isEmpty() || name.length() > MAX_NAME || !Legible.isLine(name)) {
-            objections.add(
-                    new FieldError(
-                            "name",
-                            "A token has a name of 1 to " + MAX_NAME
-                                    + " characters without control characters, invisible characters or turns of direction, such as the program it is for."));
-        }
+        Legible.faultOfLine("a name", name, MAX_NAME).ifPresent(fault -> objections.add(new FieldError("name", fault)));
         return name;
     }
 

@@ -20,6 +20,7 @@ import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.SetAsideView;
 import studio.stancebook.catalogue.UnknownPackage;
+import studio.stancebook.dimension.DimensionSet;
 
 /** Packages as values, and which names are taken. */
 @Component
@@ -60,6 +61,13 @@ public class PackageReading {
 
     public List<PackageChange> lastChanged(int most) {
         return packages.lastChanged(Limit.of(most));
+    }
+
+    /** The dimensions of every {@code step}th package that counts in the class of a segment. */
+    public List<DimensionSet> dimensionsIn(String segment, int step, int most) {
+        return packages.inClass(segment, step, Limit.of(most)).stream()
+                .map(StoredPackages.Recorded::set)
+                .toList();
     }
 
     private List<StoredPackage> inOrder(List<Long> ids) {

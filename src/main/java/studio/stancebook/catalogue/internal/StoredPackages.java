@@ -48,6 +48,13 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
             + "p.id, p.dimensions, p.recorded, p.origin) from StoredPackage p where p.id in :ids")
     List<Recorded> recorded(Collection<Long> ids);
 
+    /** The dimensions of every {@code step}th package that counts in the class of a segment. */
+    @Query(
+            "select new studio.stancebook.catalogue.internal.StoredPackages$Recorded("
+                    + "p.id, p.dimensions, p.recorded, p.origin) from StoredPackage p"
+                    + " where p.segment.segmentKey = :segment and p.setAsideReason is null and mod(p.id, :step) = 0 order by p.id")
+    List<Recorded> inClass(String segment, int step, Limit most);
+
     /** What a package is called. */
     record Title(long id, String name, @Nullable Integer modelYear) {}
 

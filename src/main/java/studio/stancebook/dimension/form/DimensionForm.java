@@ -4,7 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
@@ -75,6 +77,34 @@ public record DimensionForm(Map<String, String> typed, List<FieldError> errors) 
         return new FormReader(this).read(origin);
     }
 
+    /** The text of each input that another dimension set gives another text, in the units of this form; empty where it has none. */
+    public Map<String, String> rewritten(DimensionSet from, DimensionSet to) {
+        Map<String, String> before = texts(from);
+        Map<String, String> after = texts(to);
+        Map<String, String> changed = new LinkedHashMap<>();
+        after.forEach((name, text) -> {
+            if (!text.equals(before.get(name))) {
+                changed.put(name, text);
+            }
+        });
+        before.keySet().stream().filter(name -> !after.containsKey(name)).forEach(name -> changed.put(name, ""));
+        return changed;
+    }
+
+    private Map<String, String> texts(DimensionSet set) {
+        return new FormWriter(set, FormSettings.lengths(this), FormSettings.angles(this)).texts();
+    }
+
+    /** The value of a dimension typed into this form; empty where it is no number. */
+    public OptionalDouble value(Dimension dimension, String text) {
+        return new FormReader(this).value(dimension, text);
+    }
+
+    /** A length typed into this form, in mm; empty where it is no number. */
+    public OptionalDouble length(String text) {
+        return new FormReader(this).length(text);
+    }
+
     /** The inputs in the order in which they are shown. */
     public List<Section> sections() {
         return new FormSections(this).all();
@@ -83,6 +113,11 @@ public record DimensionForm(Map<String, String> typed, List<FieldError> errors) 
     /** The choices that hold for the whole set: scale, unit of numbers, where angles are taken from, edition. */
     public List<ChoiceEntry> settings() {
         return FormSettings.of(this);
+    }
+
+    /** Whether one of those choices is wrong, so that they are shown open. */
+    public boolean settingsWrong() {
+        return settings().stream().anyMatch(ChoiceEntry::wrong);
     }
 
     /** The text of an input, empty when there is none. */

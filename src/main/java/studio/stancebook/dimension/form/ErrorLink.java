@@ -1,7 +1,9 @@
 package studio.stancebook.dimension.form;
 
 import java.util.List;
+import java.util.Locale;
 import studio.stancebook.dimension.Landmark;
+import studio.stancebook.dimension.ValueLabels;
 import studio.stancebook.problem.FieldError;
 
 /**
@@ -14,8 +16,23 @@ public record ErrorLink(String href, String message) {
     /** One link for each error; inputs outside the dimension form have ids that begin with {@code f-}. */
     public static List<ErrorLink> of(List<FieldError> errors) {
         return errors.stream()
-                .map(error -> new ErrorLink("#" + id(error.field()), error.message()))
+                .map(error -> new ErrorLink("#" + id(error.field()), named(error)))
                 .toList();
+    }
+
+    /** A message about a dimension begins with what it is about, unless it says so itself. */
+    private static String named(FieldError error) {
+        if (!error.field().startsWith(DimensionForm.PREFIX)) {
+            return error.message();
+        }
+        String key = error.field()
+                .substring(DimensionForm.PREFIX.length())
+                .replaceFirst("^(uncertainties|origins)\\.", "")
+                .replaceFirst("[.\\[].*$", "");
+        return ValueLabels.of(key)
+                .filter(label -> !error.message().toLowerCase(Locale.ROOT).contains(label.toLowerCase(Locale.ROOT)))
+                .map(label -> label + ": " + error.message())
+                .orElse(error.message());
     }
 
     /** Landmarks and points of polylines are parts of an input. */

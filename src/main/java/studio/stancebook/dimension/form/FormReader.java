@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Axle;
@@ -19,6 +20,7 @@ import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.LengthText;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Polyline;
+import studio.stancebook.dimension.RangeChecks;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.FieldError;
@@ -50,21 +52,51 @@ final class FormReader {
         return build(origin);
     }
 
+    /** The value of a dimension as kept; empty where the text is no number. */
+    OptionalDouble value(Dimension dimension, String text) {
+        Double value = number(dimension.key(), text, dimension.unit());
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(fromHorizontal(dimension, value));
+    }
+
+    /** A length as kept; empty where the text is no number. */
+    OptionalDouble length(String text) {
+        Double value = number("length", text, Unit.MM);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
     private DimensionSet build(Origin origin) {
+        if (!form.text(PREFIX + Dimension.WHEELBASE.key()).isEmpty() && !tree.containsKey(Dimension.WHEELBASE.key())) {
+            standInForTheWheelbase();
+        }
         try {
             DimensionSet set = DimensionJson.read(tree, origin);
             if (errors.isEmpty()) {
                 return set;
             }
+            add(RangeChecks.problemsOf(set).stream()
+                    .map(error -> new FieldError(PREFIX + error.field(), error.message())));
         } catch (ImpossibleDimensions impossible) {
-            impossible.errors().stream().filter(this::isNew).toList().forEach(errors::add);
+            add(impossible.errors().stream());
         }
         throw new ImpossibleDimensions(errors);
     }
 
-    /** What could not be read here must not be called missing as well. */
+    /** The others can be checked without it, but for landmarks, which are plausible by the wheelbase. */
+    private void standInForTheWheelbase() {
+        tree.put(Dimension.WHEELBASE.key(), Dimension.WHEELBASE.range().lower());
+        Arrays.stream(Landmark.values()).map(Landmark::key).forEach(tree::remove);
+    }
+
+    /** One value that cannot be read hides nothing that is wrong with the others. */
+    private void add(Stream<FieldError> found) {
+        found.filter(this::isNew).toList().forEach(errors::add);
+    }
+
+    /** What could not be read here must not be called missing as well, nor one tyre wrong twice. */
     private boolean isNew(FieldError error) {
-        return errors.listed().stream().noneMatch(known -> known.field().equals(error.field()));
+        boolean sameTyre = error.field().equals(PREFIX + Axle.REAR.tyreKey()) && RearTyre.sameAsFront(form);
+        return !sameTyre
+                && errors.listed().stream().noneMatch(known -> known.field().equals(error.field()));
     }
 
     private void texts() {
@@ -73,6 +105,10 @@ final class FormReader {
             if (!text.isEmpty()) {
                 tree.put(name, text);
             }
+        }
+        Object front = tree.get(Axle.FRONT.tyreKey());
+        if (front != null && RearTyre.sameAsFront(form)) {
+            tree.put(Axle.REAR.tyreKey(), front);
         }
     }
 

@@ -20,6 +20,7 @@ import studio.stancebook.quantity.NumberText;
 final class FormSections {
 
     private static final String TYRE_EXAMPLE = "265/70R17";
+    private static final int TYRE_PLACE = 1;
 
     private final DimensionForm form;
     private final LengthUnit lengths;
@@ -44,23 +45,23 @@ final class FormSections {
     private Section ofScalars(FormGroup group) {
         List<Entry> entries = new ArrayList<>();
         List<Doubt> doubts = new ArrayList<>();
-        if (group == FormGroup.TYRES) {
-            tyres(entries, doubts);
-        }
         for (Dimension dimension : group.dimensions()) {
             entries.add(entry(
                     dimension.key(), label(dimension), dimension.code(), unit(dimension.unit()), accepted(dimension)));
             doubts.add(doubt(dimension.key(), label(dimension), dimension.unit()));
         }
-        return new Section(group.key(), entries, List.of(), List.of(), doubts);
+        if (group != FormGroup.FIRST) {
+            return new Section(group.key(), entries, null, List.of(), List.of(), doubts);
+        }
+        entries.add(TYRE_PLACE, tyre(Axle.FRONT, "Tyre, size"));
+        doubts.add(TYRE_PLACE, doubt(Axle.FRONT.tyreKey(), "Front tyre, size", Unit.MM));
+        doubts.add(TYRE_PLACE + 1, doubt(Axle.REAR.tyreKey(), "Rear tyre, size", Unit.MM));
+        RearTyre rear = new RearTyre(RearTyre.DIFFERS, RearTyre.differs(form), tyre(Axle.REAR, "Rear tyre, size"));
+        return new Section(group.key(), entries, rear, List.of(), List.of(), doubts);
     }
 
-    private void tyres(List<Entry> entries, List<Doubt> doubts) {
-        for (Axle axle : Axle.values()) {
-            String label = axle == Axle.FRONT ? "Front tyre, designation" : "Rear tyre, designation";
-            entries.add(entry(axle.tyreKey(), label, "", "", TYRE_EXAMPLE));
-            doubts.add(doubt(axle.tyreKey(), label, Unit.MM));
-        }
+    private Entry tyre(Axle axle, String label) {
+        return entry(axle.tyreKey(), label, "", "", TYRE_EXAMPLE);
     }
 
     private Section ofLandmarks() {
@@ -75,7 +76,7 @@ final class FormSections {
                     form.error(PREFIX + key)));
             doubts.add(doubt(key, landmark.label(), Unit.MM));
         }
-        return new Section("landmarks", List.of(), points, List.of(), doubts);
+        return new Section("landmarks", List.of(), null, points, List.of(), doubts);
     }
 
     private Section ofPolylines() {
@@ -86,7 +87,7 @@ final class FormSections {
             lines.add(new Entry(name, polyline.label(), "", lengthUnit, "", form.text(name), form.errorWithin(name)));
             doubts.add(doubt(polyline.key(), polyline.label(), Unit.MM));
         }
-        return new Section("polylines", List.of(), List.of(), lines, doubts);
+        return new Section("polylines", List.of(), null, List.of(), lines, doubts);
     }
 
     private Doubt doubt(String key, String label, Unit unit) {

@@ -13,6 +13,7 @@ import studio.stancebook.dimension.LengthText;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.geometry.Point;
+import studio.stancebook.quantity.AngleReference;
 import studio.stancebook.quantity.LengthUnit;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.ShownUnits;
@@ -26,21 +27,26 @@ final class FormWriter {
     private final DimensionSet set;
 
     private final LengthUnit lengths;
+    private final AngleReference angles;
 
     FormWriter(DimensionSet set) {
+        this(set, ShownUnits.current().length(), ShownUnits.current().angles());
+    }
+
+    FormWriter(DimensionSet set, LengthUnit lengths, AngleReference angles) {
         this.set = set;
-        this.lengths = set.scale() == Scale.UNSCALED
-                ? LengthUnit.MM
-                : ShownUnits.current().length();
+        this.lengths = set.scale() == Scale.UNSCALED ? LengthUnit.MM : lengths;
+        this.angles = angles;
     }
 
     Map<String, String> texts() {
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.putAll(FormSettings.asRead());
         texts.put(FormSettings.BARE_UNIT, lengths.symbol());
+        texts.put(FormSettings.ANGLES_FROM, angles.key());
         texts.put(FormSettings.SCALE, set.scale().key());
         texts.put(FormSettings.EDITION, set.edition().key());
         set.tyres().forEach((axle, tyre) -> texts.put(PREFIX + axle.tyreKey(), tyre.text()));
+        RearTyre.write(texts);
         set.scalars().forEach((dimension, value) -> texts.put(PREFIX + dimension.key(), text(dimension, value)));
         set.landmarks().forEach((landmark, point) -> {
             texts.put(PREFIX + landmark.key() + ".x", length(point.x()));
@@ -63,7 +69,9 @@ final class FormWriter {
     }
 
     private String text(Dimension dimension, double value) {
-        return dimension.unit() == Unit.MM ? length(value) : text(LeaningAngles.value(dimension.key(), value));
+        return dimension.unit() == Unit.MM
+                ? length(value)
+                : text(LeaningAngles.reference(dimension.key(), angles).of(value));
     }
 
     private String length(double mm) {

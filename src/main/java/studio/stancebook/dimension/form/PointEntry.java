@@ -18,6 +18,10 @@ public record PointEntry(
         return x.id() + "-point-error";
     }
 
+    boolean filled() {
+        return !x.value().isEmpty() || !z.value().isEmpty();
+    }
+
     public boolean wrong() {
         return error != null || x.wrong() || z.wrong();
     }

@@ -32,12 +32,17 @@ public final class VersionRows {
         labels.put(FormSettings.EDITION, words.apply("dimension.form.edition", new Object[0]));
         List<Section> sections = DimensionForm.blank().sections();
         sections.forEach(section -> addValues(section, labels));
+        labels.put(RearTyre.DIFFERS, words.apply("dimension.form.rear-differs", new Object[0]));
         sections.forEach(section -> section.doubts().forEach(doubt -> addDoubt(doubt, labels, words)));
         return labels;
     }
 
     private static void addValues(Section section, Map<String, String> labels) {
         section.entries().forEach(entry -> labels.put(entry.name(), entry.labelAndUnit()));
+        RearTyre rear = section.rear();
+        if (rear != null) {
+            labels.put(rear.entry().name(), rear.entry().labelAndUnit());
+        }
         section.points().forEach(point -> {
             labels.put(point.x().name(), point.x().labelAndUnit());
             labels.put(point.z().name(), point.z().labelAndUnit());

@@ -43,6 +43,12 @@ public final class Reshaping {
     private static final Set<Landmark> ON_THE_ROCKER =
             EnumSet.of(Landmark.ROCKER_FRONT, Landmark.ROCKER_REAR, Landmark.FRONT_DOOR_CUT, Landmark.REAR_DOOR_CUT);
 
+    private static final Set<Dimension> ADDING_UP = EnumSet.of(
+            Dimension.WHEELBASE, Dimension.FRONT_OVERHANG, Dimension.REAR_OVERHANG, Dimension.OVERALL_LENGTH);
+
+    /** Rounding apart. */
+    private static final double ADDS_UP_BY_LENGTH = 0.0005;
+
     private final DimensionSet before;
     private final Readings readings;
     private final Quantum quantum;
@@ -71,6 +77,32 @@ public final class Reshaping {
         }
         DimensionSet raised = landmark == Landmark.ROOF_APEX ? new Reshaping(before).raised(to.z()) : before;
         return new Reshaping(raised).moved(Map.of(landmark, to));
+    }
+
+    /**
+     * A set as typed over another one: where one length along the vehicle was changed alone, so that they no longer add up, with
+     * what follows it; else as it is.
+     */
+    public static DimensionSet typedOver(DimensionSet before, DimensionSet typed, GivesWay givesWay) {
+        List<Dimension> changed = ADDING_UP.stream()
+                .filter(dimension -> !typed.scalar(dimension).equals(before.scalar(dimension)))
+                .toList();
+        boolean complete = typed.scalars().keySet().containsAll(ADDING_UP) && addsUp(before);
+        if (changed.size() != 1 || !complete || addsUp(typed)) {
+            return typed;
+        }
+        Dimension dimension = changed.get(0);
+        double was = before.scalar(dimension).orElseThrow();
+        DimensionSet unchanged = typed.toBuilder().set(dimension, was).build();
+        return with(unchanged, dimension, typed.scalar(dimension).orElseThrow(), givesWay);
+    }
+
+    private static boolean addsUp(DimensionSet set) {
+        double sum = set.scalars().getOrDefault(Dimension.FRONT_OVERHANG, Double.NaN)
+                + set.scalars().getOrDefault(Dimension.WHEELBASE, Double.NaN)
+                + set.scalars().getOrDefault(Dimension.REAR_OVERHANG, Double.NaN);
+        double overall = set.scalars().getOrDefault(Dimension.OVERALL_LENGTH, Double.NaN);
+        return Math.abs(sum - overall) <= ADDS_UP_BY_LENGTH * overall;
     }
 
     private DimensionSet with(Dimension dimension, double value, GivesWay givesWay) {

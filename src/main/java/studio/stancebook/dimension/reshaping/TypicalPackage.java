@@ -74,6 +74,11 @@ public final class TypicalPackage {
         return new TypicalBody(medians, nearest).on(tyre, wheelbaseMm);
     }
 
+    /** On its own tyres and wheelbase; empty where no tyre is named. */
+    public Optional<DimensionSet> typical() {
+        return tyre().map(tyre -> on(tyre, 0));
+    }
+
     /** The front tyre that its lines were drawn on; empty where none is named. */
     public Optional<TyreDesignation> tyre() {
         return nearest.tyre(Axle.FRONT);

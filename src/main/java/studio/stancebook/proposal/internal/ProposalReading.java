@@ -186,6 +186,19 @@ public class ProposalReading {
         return new ProposalPreview(proposal, dimensions, found);
     }
 
+    /** What the bands of now would say of a proposal that there is not yet. */
+    public Assessment preview(String segment, DimensionSet dimensions, SignedIn who) {
+        requireMayMake(who);
+        DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+        return judge.verdicts(dimensions, segment);
+    }
+
+    static void requireMayMake(SignedIn who) {
+        if (!who.may(Permission.MAKE_PROPOSALS)) {
+            throw new Forbidden("A viewer reads proposals but makes none.");
+        }
+    }
+
     /** A revision with what is shown beside it. */
     public ShownRevision shown(ProposalState state, int mostRevisions) {
         int number = state.revision();

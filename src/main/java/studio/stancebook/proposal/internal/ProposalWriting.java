@@ -7,7 +7,6 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
-import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
@@ -61,9 +60,7 @@ public class ProposalWriting {
 
     /** Makes a proposal with its first revision. */
     public long make(ProposalDraft draft, SignedIn who) {
-        if (!who.may(Permission.MAKE_PROPOSALS)) {
-            throw new Forbidden("A viewer reads proposals but makes none.");
-        }
+        ProposalReading.requireMayMake(who);
         require(ProposalRules.errors(draft.name(), draft.note()), draft.dimensions());
         SegmentName segment = segments.named(draft.segment());
         Instant now = clock.instant();

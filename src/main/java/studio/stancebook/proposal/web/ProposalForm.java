@@ -35,6 +35,10 @@ record ProposalForm(
         return new ProposalForm("", segment, Stage.DRAFT.key(), "", 0L);
     }
 
+    static ProposalForm starting(String name, String segment) {
+        return new ProposalForm(name, segment, Stage.DRAFT.key(), "", 0L);
+    }
+
     static ProposalForm of(ProposalView proposal) {
         return new ProposalForm(
                 proposal.name(), proposal.segment().key(), proposal.stage().key(), "", proposal.version());

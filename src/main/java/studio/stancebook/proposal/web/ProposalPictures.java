@@ -58,6 +58,11 @@ class ProposalPictures {
         return SideView.of(dimensions, options(name, assessment));
     }
 
+    /** The drawing of dimensions that nobody has judged. */
+    SideView sideView(String name, DimensionSet dimensions) {
+        return SideView.of(dimensions, SideViewOptions.of("side-view", name));
+    }
+
     private SideViewOptions options(String name, Assessment assessment) {
         Map<String, String> remarks = new HashMap<>();
         assessment.findings().stream()
@@ -105,12 +110,15 @@ class ProposalPictures {
                 then.missing());
     }
 
-    /** The strips of an assessment that holds no single moves: nothing is said of them. */
-    AssessmentView withoutMoves(String segment, Assessment assessment, Assessment earlier) {
+    /**
+     * The strips of an assessment that holds no single moves: nothing is said of them.
+     *
+     * @param earlier what came before, oldest first, for the fading marks
+     */
+    AssessmentView withoutMoves(String segment, Assessment assessment, List<Assessment> earlier) {
         return AssessmentView.of(
                 assessment,
-                new ProposalStrips(
-                        classes.of(segment), bands.current(segment), List.of(earlier), words::remarkWithoutMoves),
+                new ProposalStrips(classes.of(segment), bands.current(segment), earlier, words::remarkWithoutMoves),
                 0);
     }
 }

@@ -1,6 +1,5 @@
 package studio.stancebook.proposal.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
@@ -10,21 +9,11 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
-import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
-import studio.stancebook.dimension.form.DimensionForm;
-import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.drawing.rendering.CachedFragment;
-import studio.stancebook.problem.FieldErrors;
-import studio.stancebook.problem.Forbidden;
-import studio.stancebook.problem.Impossible;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalSummary;
-import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.Stage;
 
@@ -85,46 +74,5 @@ class ProposalsPage {
         model.addAttribute("stages", choices.allStages());
         model.addAttribute("owners", choices.anyOwner(who));
         return "proposal/proposals";
-    }
-
-    @GetMapping("/new")
-    String showNew(
-            @RequestParam(required = false) @Nullable String segment,
-            @AuthenticationPrincipal SignedIn who,
-            Model model) {
-        if (!who.may(Permission.MAKE_PROPOSALS)) {
-            throw new Forbidden("A viewer reads proposals but makes none.");
-        }
-        return newForm(ProposalForm.empty(segment), DimensionForm.blank(), FieldErrors.none(), model);
-    }
-
-    @PostMapping
-    String make(
-            @ModelAttribute ProposalForm form,
-            @RequestParam Map<String, String> parameters,
-            @AuthenticationPrincipal SignedIn who,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        DimensionForm dimensions = DimensionForm.typed(parameters);
-        try {
-            ProposalView made =
-                    proposals.make(form.draft(dimensions, choices.segments().keySet()), who);
-            redirect.addFlashAttribute("notice", "proposal.done.made");
-            redirect.addFlashAttribute("noticeWords", new Object[] {made.name()});
-            return "redirect:/proposals/" + made.id();
-        } catch (Impossible refusal) {
-            response.setStatus(refusal.type().status());
-            return newForm(form, dimensions, FieldErrors.of(refusal, "name"), model);
-        }
-    }
-
-    private String newForm(ProposalForm form, DimensionForm dimensions, FieldErrors errors, Model model) {
-        model.addAttribute("form", form);
-        model.addAttribute("segments", choices.segments());
-        model.addAttribute("dimensions", dimensions.with(errors.all()));
-        model.addAttribute("errors", errors);
-        model.addAttribute("links", ErrorLink.of(errors.all()));
-        return "proposal/new";
     }
 }

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -18,10 +19,14 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.ImpossibleDimensions;
+import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.dimension.form.VersionRow;
 import studio.stancebook.dimension.form.VersionRows;
+import studio.stancebook.dimension.reshaping.GivesWay;
+import studio.stancebook.dimension.reshaping.Reshaping;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.ProblemType;
@@ -44,12 +49,18 @@ class RevisionEditing {
         this.messages = messages;
     }
 
+    /** @param revision that the form is filled with; the newest where none is named */
     @GetMapping("/revise")
-    String show(@PathVariable long id, @AuthenticationPrincipal SignedIn who, Model model) {
+    String show(
+            @PathVariable long id,
+            @RequestParam(required = false) @Nullable Integer revision,
+            @AuthenticationPrincipal SignedIn who,
+            Model model) {
         ProposalView proposal = proposals.forChange(id, who);
-        DimensionForm filled = DimensionForm.of(proposal.newest().dimensions());
-        preview.start(proposal, model);
-        return form(proposal, ProposalForm.of(proposal), filled, FieldErrors.none(), model);
+        DimensionSet filled = proposals.revision(proposal, revision, who).dimensions();
+        LiveView drawn = preview.start(proposal, filled, who);
+        model.addAttribute("from", revision == null ? proposal.newest().number() : revision);
+        return form(proposal, ProposalForm.of(proposal), DimensionForm.of(filled), FieldErrors.none(), drawn, model);
     }
 
     @PostMapping("/revise")
@@ -57,14 +68,16 @@ class RevisionEditing {
             @PathVariable long id,
             @ModelAttribute ProposalForm form,
             @RequestParam Map<String, String> parameters,
+            @RequestParam(required = false) @Nullable Integer revision,
             @AuthenticationPrincipal SignedIn who,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
         ProposalView now = proposals.forChange(id, who);
         DimensionForm typed = DimensionForm.typed(parameters);
+        model.addAttribute("from", revision == null ? now.newest().number() : revision);
         try {
-            DimensionSet dimensions = form.revision(typed);
+            DimensionSet dimensions = closed(form.revision(typed), now, revision, parameters, who);
             if (form.expected().value() != now.version()) {
                 return conflict(now, form, dimensions, model, response);
             }
@@ -75,21 +88,60 @@ class RevisionEditing {
             return "redirect:/proposals/" + id;
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
-            preview.refused(now, typed, who, model);
-            return form(now, form, typed, FieldErrors.of(refusal, "note"), model);
+            return form(now, form, typed, FieldErrors.of(refusal, "note"), preview.refused(now, typed, who), model);
         } catch (Stale overtaken) {
             return conflict(proposals.forChange(id, who), form, form.revision(typed), model, response);
         }
     }
 
+    /** The form again with its drawing, for a browser that draws nothing by itself. */
+    @PostMapping(value = "/revise", params = "draw")
+    String draw(
+            @PathVariable long id,
+            @ModelAttribute ProposalForm form,
+            @RequestParam Map<String, String> parameters,
+            @RequestParam(required = false) @Nullable Integer revision,
+            @AuthenticationPrincipal SignedIn who,
+            Model model) {
+        ProposalView now = proposals.forChange(id, who);
+        DimensionForm typed = DimensionForm.typed(parameters);
+        model.addAttribute("from", revision == null ? now.newest().number() : revision);
+        LiveView drawn = preview.refused(now, typed, who);
+        try {
+            typed.read(Origin.DRAWING);
+            return form(now, form, typed, FieldErrors.none(), drawn, model);
+        } catch (ImpossibleDimensions refusal) {
+            return form(now, form, typed, FieldErrors.of(refusal, "note"), drawn, model);
+        }
+    }
+
     private String form(
-            ProposalView proposal, ProposalForm form, DimensionForm dimensions, FieldErrors errors, Model model) {
+            ProposalView proposal,
+            ProposalForm form,
+            DimensionForm dimensions,
+            FieldErrors errors,
+            LiveView drawn,
+            Model model) {
+        model.addAttribute("live", drawn);
         model.addAttribute("proposal", proposal);
         model.addAttribute("form", form);
         model.addAttribute("dimensions", dimensions.with(errors.all()));
         model.addAttribute("errors", errors);
         model.addAttribute("links", ErrorLink.of(errors.all()));
         return "proposal/revise";
+    }
+
+    /** A browser without script has not been told what follows a change. */
+    private DimensionSet closed(
+            DimensionSet typed,
+            ProposalView now,
+            @Nullable Integer revision,
+            Map<String, String> parameters,
+            SignedIn who) {
+        DimensionSet filled = proposals.revision(now, revision, who).dimensions();
+        GivesWay givesWay =
+                GivesWay.ofKey(parameters.getOrDefault("givesWay", "")).orElse(GivesWay.LENGTH);
+        return Reshaping.typedOver(filled, typed, givesWay);
     }
 
     private String conflict(

@@ -7,13 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
@@ -145,7 +148,7 @@ class DimensionFormTest {
         DimensionForm form = DimensionForm.typed(Map.of("dimensions.uncertainties.wheelbase", "2"))
                 .with(List.of(new FieldError("dimensions.origins.overallWidth", "No.")));
 
-        Section lengths = section(form, "lengths");
+        Section lengths = section(form, "first");
         Section widths = section(form, "widths");
         assertEquals(1, lengths.doubtsUsed());
         assertFalse(lengths.doubtsWrong());
@@ -170,5 +173,75 @@ class DimensionFormTest {
             assertNotNull(places.get(dimension), dimension + " is in no group");
             assertEquals(1L, places.get(dimension), dimension.key());
         }
+    }
+
+    @Test
+    void takesOneTyreForBothAxlesUnlessTheRearOneDiffers() {
+        Map<String, String> typed = Map.of("dimensions.wheelbase", "2850", "dimensions.frontTyre", "265/70R17");
+        assertTrue(DimensionForm.typed(typed).read(Origin.DRAWING).sameTyresAllRound());
+
+        Map<String, String> unknown = new HashMap<>(typed);
+        unknown.put("dimensions.rearDiffers", "true");
+        assertTrue(DimensionForm.typed(unknown)
+                .read(Origin.DRAWING)
+                .tyre(Axle.REAR)
+                .isEmpty());
+
+        Map<String, String> staggered = new HashMap<>(unknown);
+        staggered.put("dimensions.rearTyre", "285/65R17");
+        DimensionSet set = DimensionForm.typed(staggered).read(Origin.DRAWING);
+        assertEquals("285/65R17", set.tyre(Axle.REAR).orElseThrow().text());
+        assertEquals(set, DimensionForm.of(set).read(Origin.DRAWING));
+    }
+
+    @Test
+    void writesTheSameTyreOnce() {
+        DimensionSet set = DimensionForm.typed(
+                        Map.of("dimensions.wheelbase", "2850", "dimensions.frontTyre", "265/70R17"))
+                .read(Origin.DRAWING);
+        DimensionForm form = DimensionForm.of(set);
+        assertEquals("", form.text("dimensions.rearTyre"));
+        assertEquals("", form.text("dimensions.rearDiffers"));
+        assertEquals(set, form.read(Origin.DRAWING));
+    }
+
+    @Test
+    void saysThatATyreIsWrongOnce() {
+        ImpossibleDimensions wrong = assertThrows(
+                ImpossibleDimensions.class,
+                () -> DimensionForm.typed(Map.of("dimensions.wheelbase", "2850", "dimensions.frontTyre", "wide"))
+                        .read(Origin.DRAWING));
+        assertEquals(
+                List.of("dimensions.frontTyre"),
+                wrong.errors().stream().map(FieldError::field).toList());
+    }
+
+    /** "abc" in one field hid 18300 in the next. */
+    @Test
+    void hidesNothingBehindAValueThatCannotBeRead() {
+        for (String unreadable : List.of("wheelbase", "overallHeight")) {
+            Map<String, String> typed =
+                    new HashMap<>(Map.of("dimensions.wheelbase", "2850", "dimensions.overallLength", "18300"));
+            typed.put("dimensions." + unreadable, "abc");
+            ImpossibleDimensions wrong = assertThrows(
+                    ImpossibleDimensions.class, () -> DimensionForm.typed(typed).read(Origin.DRAWING));
+            assertEquals(
+                    Set.of("dimensions." + unreadable, "dimensions.overallLength"),
+                    wrong.errors().stream().map(FieldError::field).collect(Collectors.toSet()));
+        }
+    }
+
+    @Test
+    void beginsALineOfTheSummaryWithTheNameOfItsField() {
+        List<ErrorLink> links = ErrorLink.of(List.of(
+                new FieldError("dimensions.overallLength", "18300 mm is outside the plausible range 1500 to 9000 mm."),
+                new FieldError("dimensions.overallWidth", "Overall width must be above 0."),
+                new FieldError("note", "A note is short.")));
+        assertEquals(
+                List.of(
+                        "Overall length: 18300 mm is outside the plausible range 1500 to 9000 mm.",
+                        "Overall width must be above 0.",
+                        "A note is short."),
+                links.stream().map(ErrorLink::message).toList());
     }
 }
