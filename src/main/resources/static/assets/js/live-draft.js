@@ -2,14 +2,26 @@
  * What is typed into a form and not saved: leaving it warns, and a draft of it is kept in this browser for the person who typed it,
  * until it is saved or discarded.
  */
-export function keepDraft(form, tools, dirty, restore) {
-  const place = `draft ${tools.dataset.person} ${location.pathname}`;
-  const offer = tools.querySelector("[data-live-draft]");
+const form = document.querySelector("[data-live-form]");
+
+if (form) {
+  const offer = form.querySelector("[data-live-draft]");
+  const place = `draft ${offer.dataset.person} ${location.pathname}`;
   const refused = form.querySelector(".message--wrong") !== null;
+  let unsaved = refused;
   let leaving = false;
 
+  form.addEventListener("input", () => {
+    unsaved = true;
+  });
+
+  form.addEventListener("changed", ({ detail }) => {
+    unsaved = detail.unsaved;
+    save();
+  });
+
   addEventListener("beforeunload", (event) => {
-    if (!leaving && dirty()) {
+    if (!leaving && unsaved) {
       event.preventDefault();
     }
   });
@@ -22,12 +34,12 @@ export function keepDraft(form, tools, dirty, restore) {
     put({ ...read(), sent: true });
   });
 
-  tools.querySelector("[data-live-restore]").addEventListener("click", () => {
-    restore(read()?.values ?? {});
+  form.querySelector("[data-live-restore]").addEventListener("click", () => {
+    form.dispatchEvent(new CustomEvent("restore", { detail: read()?.values ?? {} }));
     offer.hidden = true;
   });
 
-  tools.querySelector("[data-live-forget]").addEventListener("click", () => {
+  form.querySelector("[data-live-forget]").addEventListener("click", () => {
     localStorage.removeItem(place);
     offer.hidden = true;
   });
@@ -69,6 +81,4 @@ export function keepDraft(form, tools, dirty, restore) {
       localStorage.removeItem(place);
     }
   }
-
-  return { save };
 }

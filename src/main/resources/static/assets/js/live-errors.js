@@ -1,5 +1,7 @@
 /* What is wrong with a form that is being typed, beside the input that it is wrong with. */
-export function showErrors(form) {
+const form = document.querySelector("[data-live-form]");
+
+if (form) {
   const wrong = new Map();
 
   document.addEventListener("htmx:afterSettle", () => {

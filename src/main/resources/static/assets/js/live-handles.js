@@ -5,7 +5,11 @@
 const SVG = "http://www.w3.org/2000/svg";
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
 
-export function showHandles(stage, { pull, settle, say }) {
+const form = document.querySelector("[data-live-form]");
+
+if (form) {
+  const stage = form.querySelector("[data-live-stage]");
+  const drawing = document.getElementById("live-drawing");
   const over = document.createElementNS(SVG, "svg");
   over.setAttribute("class", "handles");
   stage.append(over);
@@ -17,8 +21,22 @@ export function showHandles(stage, { pull, settle, say }) {
   document.addEventListener("htmx:afterSettle", place);
   new ResizeObserver(place).observe(stage);
 
-  /* Puts the handles where the drawing that is visible has them; the one that is held stays under the pointer. */
+  const busy = () => "working" in form.dataset || drawing.classList.contains("htmx-request");
+  const say = (words) => tell("say", words);
+  const pull = (key, place) => tell("pull", { key, place });
+
+  function tell(what, detail) {
+    form.dispatchEvent(new CustomEvent(what, { detail }));
+  }
+
+  /*
+   * Puts the handles where the drawing that is visible has them. The one that is held stays where it was pulled to, until the
+   * drawing has come after it.
+   */
   function place() {
+    if (held?.released && !busy()) {
+      held = null;
+    }
     const list = stage.querySelector("[data-live-handles]");
     const sheet = [...stage.querySelectorAll(".side-view__sheet")].find((one) => one.getBoundingClientRect().width > 0);
     over.style.display = list && sheet ? "" : "none";
@@ -88,10 +106,10 @@ export function showHandles(stage, { pull, settle, say }) {
     node.addEventListener("pointerup", release);
     node.addEventListener("pointercancel", release);
     node.addEventListener("keydown", (event) => press(event, handle));
-    node.addEventListener("keyup", (event) => event.key in ARROWS && release());
+    node.addEventListener("keyup", ({ key }) => key in ARROWS && release());
     node.addEventListener("blur", release);
     node.addEventListener("focus", () => say(handle.label));
-    node.addEventListener("pointerenter", () => held || say(handle.label));
+    node.addEventListener("pointerenter", () => (held && !held.released) || say(handle.label));
     over.append(node);
     shown.set(key, handle);
     return handle;
@@ -116,7 +134,7 @@ export function showHandles(stage, { pull, settle, say }) {
   }
 
   function drag(event) {
-    if (!held?.toSheet) {
+    if (!held?.toSheet || held.released) {
       return;
     }
     const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(held.toSheet);
@@ -129,7 +147,7 @@ export function showHandles(stage, { pull, settle, say }) {
       return;
     }
     event.preventDefault();
-    held ??= { handle };
+    held = { handle };
     const step = grain(event.shiftKey) * factor;
     move(handle, handle.x + way[0] * step, handle.z + way[1] * step, event.shiftKey);
   }
@@ -164,9 +182,9 @@ export function showHandles(stage, { pull, settle, say }) {
   }
 
   function release() {
-    if (held) {
-      held = null;
-      settle();
+    if (held && !held.released) {
+      held.released = true;
+      tell("settle");
     }
   }
 }

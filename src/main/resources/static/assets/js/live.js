@@ -1,11 +1,8 @@
 /*
  * A form of dimensions with its drawing: what is typed or pulled is tried on the server, which says what follows it; undo and redo
- * of what is not saved; what is wrong beside the input that it is wrong with; a draft that outlives the window.
+ * of what is not saved. Beside it live-handles.js pulls, live-draft.js keeps drafts and live-errors.js says what is wrong; they
+ * speak by events of the form: pull, settle and say, changed and restore.
  */
-import { keepDraft } from "./live-draft.js";
-import { showHandles } from "./live-handles.js";
-import { showErrors } from "./live-errors.js";
-
 const tools = document.querySelector("[data-live-tools]");
 
 if (tools) {
@@ -57,6 +54,7 @@ if (tools) {
   function todo(thing, job) {
     jobs.delete(thing);
     jobs.set(thing, job);
+    form.dataset.working = "";
     working ??= (async () => {
       while (jobs.size > 0) {
         const [next, run] = jobs.entries().next().value;
@@ -64,6 +62,7 @@ if (tools) {
         await run();
       }
       working = null;
+      delete form.dataset.working;
     })();
   }
 
@@ -75,7 +74,6 @@ if (tools) {
     }
   });
 
-  const draft = keepDraft(form, tools, () => done.length > 0 || changes().length > 0, restore);
 
   undo.addEventListener("click", () => step(done, undone, "before", tools.dataset.undone));
   redo.addEventListener("click", () => step(undone, done, "after", tools.dataset.redone));
@@ -94,14 +92,12 @@ if (tools) {
     }
   });
 
-  showErrors(form);
-  showHandles(tools.parentElement.querySelector("[data-live-stage]"), {
-    pull: (key, place) => todo("pull", () => tryChange(key, place, null)),
-    settle: () => todo("commit", commit),
-    say: (words) => {
-      said.textContent = words;
-    },
+  form.addEventListener("pull", ({ detail: { key, place } }) => todo("pull", () => tryChange(key, place, null)));
+  form.addEventListener("settle", () => todo("commit", commit));
+  form.addEventListener("say", ({ detail }) => {
+    said.textContent = detail;
   });
+  form.addEventListener("restore", ({ detail }) => restore(detail));
 
   /* A landmark changes as a point, a dimension as one value; anything else is changed by itself. */
   function tryTyped(input) {
@@ -194,8 +190,7 @@ if (tools) {
     done.push(made);
     undone.length = 0;
     made.forEach(({ input, after }) => known.set(input, after));
-    draft.save();
-    enable();
+    changed();
   }
 
   function step(from, to, which, words) {
@@ -209,11 +204,10 @@ if (tools) {
       known.set(change.input, change[which]);
     }
     redraw();
-    draft.save();
     said.textContent = words
       .replace("{label}", made.map((change) => nameOf(change.input)).slice(0, 3).join(", "))
       .replace("{value}", shown(made[0].input) || tools.dataset.empty);
-    enable();
+    changed();
   }
 
   function restore(values) {
@@ -236,6 +230,11 @@ if (tools) {
     } else {
       input.value = value;
     }
+  }
+
+  function changed() {
+    form.dispatchEvent(new CustomEvent("changed", { detail: { unsaved: done.length > 0 } }));
+    enable();
   }
 
   /* A button that is switched off loses the keyboard: hand it to the other one. */

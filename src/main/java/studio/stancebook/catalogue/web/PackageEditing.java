@@ -21,7 +21,10 @@ import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.UnknownPackage;
+import studio.stancebook.catalogue.web.PackageLive.PackageDrawn;
 import studio.stancebook.classes.UnknownSegment;
+import studio.stancebook.dimension.ImpossibleDimensions;
+import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.problem.Conflict;
@@ -51,9 +54,19 @@ class PackageEditing {
         return PackageChoices.of(segments.all());
     }
 
+    /** @param of the id of a package that the form is filled with, as for another version of the same vehicle */
     @GetMapping("/new")
-    String blank(@RequestParam(name = "segment", required = false) @Nullable String segment, Model model) {
-        return newForm(PackageForm.empty(segment), DimensionForm.blank(), FieldErrors.none(), model);
+    String blank(
+            @RequestParam(required = false) @Nullable String segment,
+            @RequestParam(required = false) @Nullable Long of,
+            Model model) {
+        if (of == null) {
+            PackageDrawn nothing = PackageDrawn.empty();
+            return newForm(PackageForm.empty(segment), DimensionForm.blank(), FieldErrors.none(), nothing, model);
+        }
+        PackageView like = catalogue.get(of);
+        PackageDrawn drawn = PackageDrawn.of(like.dimensions(), like.name(), "started");
+        return newForm(PackageForm.of(like), DimensionForm.of(like.dimensions()), FieldErrors.none(), drawn, model);
     }
 
     @PostMapping
@@ -70,14 +83,50 @@ class PackageEditing {
             return done("catalogue.package.added", added, redirect);
         } catch (Impossible | Conflict | UnknownSegment refusal) {
             response.setStatus(refusal.type().status());
-            return newForm(form, typed, FieldErrors.of(refusal, fieldOf(refusal)), model);
+            return newForm(form, typed, FieldErrors.of(refusal, fieldOf(refusal)), drawnAgain(form, typed), model);
         }
+    }
+
+    /** The form again with its drawing, for a browser that draws nothing by itself. */
+    @PostMapping(params = "draw")
+    String draw(@ModelAttribute PackageForm form, @RequestParam Map<String, String> all, Model model) {
+        DimensionForm typed = DimensionForm.typed(all);
+        return newForm(form, typed, readErrors(typed), drawnAgain(form, typed), model);
+    }
+
+    @PostMapping(path = "/{id}", params = "draw")
+    String draw(
+            @PathVariable long id,
+            @ModelAttribute PackageForm form,
+            @RequestParam Map<String, String> all,
+            Model model) {
+        DimensionForm typed = DimensionForm.typed(all);
+        return editForm(id, form, typed, readErrors(typed), drawnAgain(id, form, typed), model);
+    }
+
+    private static FieldErrors readErrors(DimensionForm typed) {
+        try {
+            typed.read(Origin.DRAWING);
+            return FieldErrors.none();
+        } catch (ImpossibleDimensions wrong) {
+            return FieldErrors.of(wrong, "name");
+        }
+    }
+
+    private static PackageDrawn drawnAgain(PackageForm form, DimensionForm typed) {
+        return PackageDrawn.of(typed, DimensionForm.blank(), form.nameText());
+    }
+
+    private PackageDrawn drawnAgain(long id, PackageForm form, DimensionForm typed) {
+        DimensionForm saved = DimensionForm.of(catalogue.get(id).dimensions());
+        return PackageDrawn.of(typed, saved, form.nameText());
     }
 
     @GetMapping("/{id}/edit")
     String edit(@PathVariable long id, Model model) {
         PackageView now = catalogue.get(id);
-        return editForm(id, PackageForm.of(now), DimensionForm.of(now.dimensions()), FieldErrors.none(), model);
+        PackageDrawn drawn = PackageDrawn.of(now.dimensions(), now.name(), "kept");
+        return editForm(id, PackageForm.of(now), DimensionForm.of(now.dimensions()), FieldErrors.none(), drawn, model);
     }
 
     @PostMapping("/{id}")
@@ -95,10 +144,12 @@ class PackageEditing {
             return change(id, form, draft, who, model, response, redirect);
         } catch (Impossible | Conflict | UnknownSegment refusal) {
             response.setStatus(refusal.type().status());
-            return editForm(id, form, typed, FieldErrors.of(refusal, fieldOf(refusal)), model);
+            FieldErrors errors = FieldErrors.of(refusal, fieldOf(refusal));
+            return editForm(id, form, typed, errors, drawnAgain(id, form, typed), model);
         } catch (UnknownPackage deletedMeanwhile) {
             response.setStatus(deletedMeanwhile.type().status());
-            return newForm(form, typed, FieldErrors.of(deletedMeanwhile, "name"), model);
+            FieldErrors errors = FieldErrors.of(deletedMeanwhile, "name");
+            return newForm(form, typed, errors, drawnAgain(form, typed), model);
         }
     }
 
@@ -159,18 +210,22 @@ class PackageEditing {
         return "redirect:/packages/" + view.id();
     }
 
-    private static String newForm(PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
-        fill(form, typed, errors, model);
+    private static String newForm(
+            PackageForm form, DimensionForm typed, FieldErrors errors, PackageDrawn drawn, Model model) {
+        fill(form, typed, errors, drawn, model);
         return "catalogue/package-new";
     }
 
-    private static String editForm(long id, PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
-        fill(form, typed, errors, model);
+    private static String editForm(
+            long id, PackageForm form, DimensionForm typed, FieldErrors errors, PackageDrawn drawn, Model model) {
+        fill(form, typed, errors, drawn, model);
         model.addAttribute("id", id);
         return "catalogue/package-edit";
     }
 
-    private static void fill(PackageForm form, DimensionForm typed, FieldErrors errors, Model model) {
+    private static void fill(
+            PackageForm form, DimensionForm typed, FieldErrors errors, PackageDrawn drawn, Model model) {
+        model.addAttribute("live", drawn);
         model.addAttribute("form", form);
         model.addAttribute("dimensions", typed.with(errors.all()));
         model.addAttribute("errors", errors);

@@ -45,6 +45,10 @@ record PackageForm(
         return modelYear == null ? "" : String.valueOf(modelYear);
     }
 
+    String nameText() {
+        return text(name);
+    }
+
     ExpectedVersion expected() {
         return new ExpectedVersion(version == null ? -1 : version);
     }
@@ -52,7 +56,7 @@ record PackageForm(
     /** @throws Impossible naming every field that cannot be accepted, those of the dimensions included */
     PackageDraft draft(DimensionForm typed) {
         ErrorList errors = new ErrorList();
-        String nameText = text(name);
+        String nameText = nameText();
         CatalogueRules.name("name", nameText).ifPresent(errors::add);
         if (text(segment).isEmpty()) {
             errors.add(new FieldError("segment", "Choose the segment that the package belongs to."));

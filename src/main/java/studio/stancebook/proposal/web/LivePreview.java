@@ -10,6 +10,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
+import studio.stancebook.dimension.form.DrawableForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.drawing.sideview.Handles;
 
@@ -57,7 +58,7 @@ class LivePreview {
             response.setHeader("HX-Retarget", "#live-wrong");
             response.setHeader("HX-Reswap", "innerHTML");
             model.addAttribute("links", ErrorLink.of(impossible.errors()));
-            return "proposal/live :: wrong";
+            return "fragments/live :: wrong";
         }
     }
 
@@ -79,17 +80,8 @@ class LivePreview {
      * @param start what it shows when nothing of what was typed can be drawn
      */
     LiveView refused(Subject subject, DimensionForm typed, DimensionForm saved, Trial trial, LiveView start) {
-        return tried(subject, typed, saved, trial, start, "typed");
-    }
-
-    private LiveView tried(
-            Subject subject, DimensionForm form, DimensionForm saved, Trial trial, LiveView start, String drawn) {
-        try {
-            DimensionSet dimensions = form.read(Origin.DRAWING);
-            return view(subject, dimensions, trial.of(dimensions), drawn);
-        } catch (ImpossibleDimensions impossible) {
-            DimensionForm mended = form.withSaved(saved, impossible.errors());
-            return mended.typed().equals(form.typed()) ? start : tried(subject, mended, saved, trial, start, "partly");
-        }
+        return DrawableForm.of(typed, saved, trial::of)
+                .map(drawn -> view(subject, drawn.set(), trial.of(drawn.set()), drawn.mended() ? "partly" : "typed"))
+                .orElse(start);
     }
 }

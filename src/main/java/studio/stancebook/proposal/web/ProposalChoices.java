@@ -30,14 +30,6 @@ class ProposalChoices {
         return names;
     }
 
-    /** To choose from, with none chosen beforehand. */
-    Map<String, String> segmentsOrNone() {
-        Map<String, String> names = new LinkedHashMap<>();
-        names.put("", messages.getMessage("proposal.segment.choose", null, LocaleContextHolder.getLocale()));
-        names.putAll(segments());
-        return names;
-    }
-
     /** The stages that somebody may bring a proposal to that is at {@code now}. */
     Map<String, String> stages(SignedIn who, Stage now) {
         Map<String, String> stages = new LinkedHashMap<>();
