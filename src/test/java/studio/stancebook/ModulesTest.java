@@ -85,6 +85,7 @@ class ModulesTest {
                         "studio.stancebook.geometry",
                         "studio.stancebook.statistics",
                         "studio.stancebook.dimension",
+                        "studio.stancebook.dimension.reshaping",
                         "studio.stancebook.measure",
                         "studio.stancebook.moves");
     }
@@ -183,6 +184,7 @@ class ModulesTest {
                         "studio.stancebook.geometry",
                         "studio.stancebook.statistics",
                         "studio.stancebook.dimension",
+                        "studio.stancebook.dimension.reshaping",
                         "studio.stancebook.moves")
                 .check(CLASSES);
     }

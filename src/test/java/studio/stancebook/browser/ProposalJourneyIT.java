@@ -96,7 +96,7 @@ class ProposalJourneyIT {
         page.getByRole(AriaRole.BUTTON, named("Save the proposal")).click();
         assertThat(page.locator(".finding").innerText())
                 .isEqualTo("One of 1 measures is outside its band; none is too close to call.");
-        assertThat(page.locator("#verdicts").innerText()).contains("wheelbase \u2212136\u00a0mm");
+        assertThat(page.locator("#verdicts").innerText()).contains("wheelbase \u2212137\u00a0mm");
 
         page.getByRole(AriaRole.LINK, named("Revise")).click();
         assertThat(page.locator("#dimensions-wheelbase").inputValue()).isEqualTo("3040.38");

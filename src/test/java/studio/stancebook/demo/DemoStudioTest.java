@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -29,14 +30,25 @@ import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.DimensionChecks;
+import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.dimension.Unit;
+import studio.stancebook.measure.Measure;
+import studio.stancebook.measure.MeasureChecks;
+import studio.stancebook.measure.Measured;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.measure.Subject;
+import studio.stancebook.moves.CarriedMove;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalSummary;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
+import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.ShownRevision;
 import studio.stancebook.proposal.Stage;
+import studio.stancebook.quantity.Interval;
 
 @StudioTest
 @ActiveProfiles("demo")
@@ -57,6 +69,9 @@ class DemoStudioTest {
 
     @Autowired
     private Directory directory;
+
+    @Autowired
+    private StudioMeasures registry;
 
     @Autowired
     private DemoStudio studio;
@@ -217,5 +232,43 @@ class DemoStudioTest {
                         .list(ProposalFilter.all(), Pageable.ofSize(50), lead())
                         .getTotalElements());
         assertEquals(8, segments.all().size());
+    }
+
+    /** What a page says would bring a measure to the edge does so when it is done as the page writes it, in whole mm. */
+    @Test
+    void takesEveryAdviceOfItsProposals() {
+        int followed = 0;
+        for (ProposalSummary summary : proposals.list(ProposalFilter.all(), Pageable.ofSize(50), lead())) {
+            RevisionView revision = proposals.get(summary.id(), lead()).newest();
+            for (Finding finding : revision.assessment().findings()) {
+                Measure measure = registry.current().get(finding.measure());
+                DimensionSet set = revision.dimensions();
+                for (CarriedMove move : CarriedMove.of(revision.movesOf(finding.measure()), measure, set)) {
+                    DimensionSet after = move.appliedTo(set, written(move, set));
+                    DimensionChecks.requireSound(after, MeasureChecks.disagreements(after));
+                    Measured value = (Measured) measure.of(new Subject(after));
+                    assertTrue(
+                            finding.band() != null && nearlyHolds(finding, value.value()),
+                            () -> summary.name() + ": " + finding.measure() + " is " + value.value() + " after " + move
+                                    + ", and was " + finding.value());
+                    followed++;
+                }
+            }
+        }
+        assertTrue(followed >= 15, followed + " pieces of advice");
+    }
+
+    /** A twentieth of the way is left to what follows and is rounded. */
+    private static boolean nearlyHolds(Finding finding, double value) {
+        Interval limits = Objects.requireNonNull(finding.band()).limits();
+        double was = Objects.requireNonNull(finding.value());
+        double way = Math.max(limits.lower() - was, was - limits.upper());
+        return value >= limits.lower() - 0.05 * way && value <= limits.upper() + 0.05 * way;
+    }
+
+    private static double written(CarriedMove move, DimensionSet set) {
+        double change = move.move().change();
+        boolean mm = move.move().variable().unit() == Unit.MM && set.scale() == Scale.MILLIMETRES;
+        return mm && Math.abs(change) >= 10 ? Math.signum(change) * Math.ceil(Math.abs(change) - 1e-6) : change;
     }
 }

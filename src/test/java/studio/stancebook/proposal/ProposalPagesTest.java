@@ -175,7 +175,7 @@ class ProposalPagesTest extends ProposalPageVisitor {
         assertThat(designer.get(page).body())
                 .contains("unscaled sketch")
                 .contains("This is a sketch without dimension")
-                .contains("wheelbase \u22120.50, or tyre diameter +0.14.");
+                .contains("wheelbase \u22120.50, or tyre diameter +0.15.");
         assertThat(designer.get("/proposals?segment=" + segment).body()).contains("unscaled sketch");
     }
 

@@ -1,6 +1,7 @@
 package studio.stancebook.dimension.reshaping;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -23,6 +24,10 @@ import studio.stancebook.geometry.Point;
  */
 public final class Reshaping {
 
+    /** The lengths along the vehicle: the overall one is the sum of the others. */
+    public static final Set<Dimension> ADDING_UP = Collections.unmodifiableSet(EnumSet.of(
+            Dimension.WHEELBASE, Dimension.FRONT_OVERHANG, Dimension.REAR_OVERHANG, Dimension.OVERALL_LENGTH));
+
     /** How far a landmark may be from a line to hold it, in tyre diameters. */
     private static final double REACH_OF_OUTLINE = 0.06;
 
@@ -42,9 +47,6 @@ public final class Reshaping {
 
     private static final Set<Landmark> ON_THE_ROCKER =
             EnumSet.of(Landmark.ROCKER_FRONT, Landmark.ROCKER_REAR, Landmark.FRONT_DOOR_CUT, Landmark.REAR_DOOR_CUT);
-
-    private static final Set<Dimension> ADDING_UP = EnumSet.of(
-            Dimension.WHEELBASE, Dimension.FRONT_OVERHANG, Dimension.REAR_OVERHANG, Dimension.OVERALL_LENGTH);
 
     /** Rounding apart. */
     private static final double ADDS_UP_BY_LENGTH = 0.0005;
@@ -77,6 +79,14 @@ public final class Reshaping {
         }
         DimensionSet raised = landmark == Landmark.ROOF_APEX ? new Reshaping(before).raised(to.z()) : before;
         return new Reshaping(raised).moved(Map.of(landmark, to));
+    }
+
+    /** A set with a whole line shifted. */
+    public static DimensionSet shifted(DimensionSet before, Polyline line, double byX, double byZ) {
+        List<Point> points = before.points(line).stream()
+                .map(at -> new Point(at.x() + byX, at.z() + byZ))
+                .toList();
+        return new Reshaping(before).agreed(before.toBuilder().set(line, points).build());
     }
 
     /**

@@ -37,6 +37,20 @@ final class Amounts {
         return unscaled && unit == Unit.MM ? number : number + symbol(unit);
     }
 
+    /** As {@link #size}, rounded up: a change that is made as it is written reaches at least as far. */
+    static String reaching(double change, Unit unit, boolean unscaled) {
+        boolean inches = unit == Unit.MM && !unscaled && ShownUnits.current().length() == LengthUnit.INCH;
+        double size = inches ? LengthUnit.INCH.of(Math.abs(change)) : Math.abs(change);
+        double step = Math.pow(10, -(inches ? size >= 0.1 ? 2 : 4 : decimals(size, unit)));
+        double up = Math.ceil(size / step - 1e-6) * step;
+        return size(inches ? up * LengthUnit.MM_PER_INCH : up, unit, unscaled);
+    }
+
+    /** As {@link #reaching}, with a sign. */
+    static String signReaching(double change, Unit unit, boolean unscaled) {
+        return (change > 0 ? "+" : "\u2212") + reaching(change, unit, unscaled);
+    }
+
     private static int decimals(double size, Unit unit) {
         if (unit == Unit.DEG) {
             return size >= 0.05 ? 1 : 3;

@@ -11,6 +11,8 @@ import studio.stancebook.band.Side;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.dimension.LeaningAngles;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.dimension.reshaping.GivesWay;
+import studio.stancebook.moves.CarriedMove;
 import studio.stancebook.moves.SingleMove;
 import studio.stancebook.quantity.NumberText;
 
@@ -31,10 +33,10 @@ class FindingWords {
     }
 
     /**
-     * @param moves back to the edge where it is outside
+     * @param moves back to the edge where it is outside, as they are carried out
      * @param unscaled whether the lengths of the set are units of a sketch
      */
-    String remark(Finding finding, List<SingleMove> moves, boolean unscaled) {
+    String remark(Finding finding, List<CarriedMove> moves, boolean unscaled) {
         return finding.verdict() instanceof Verdict.Outside outside
                 ? noted(far(finding, outside) + " " + moves(moves, unscaled), finding)
                 : remarkWithoutMoves(finding);
@@ -95,7 +97,7 @@ class FindingWords {
         return NumberText.fixed(amount, finding.decimals() + 1) + finding.unit().symbol();
     }
 
-    private String moves(List<SingleMove> moves, boolean unscaled) {
+    private String moves(List<CarriedMove> moves, boolean unscaled) {
         if (moves.isEmpty()) {
             return words("proposal.remark.no-move");
         }
@@ -106,6 +108,13 @@ class FindingWords {
         return words("proposal.remark.moves", either);
     }
 
+    /** "wheelbase −84 mm (overall length with it)": what is said can be done, so it is rounded away from the value now. */
+    private String move(CarriedMove carried, boolean unscaled) {
+        String alone = move(carried.move(), unscaled);
+        GivesWay with = carried.with();
+        return with == null ? alone : words("proposal.move.with", alone, words("proposal.move.with." + with.key()));
+    }
+
     /** "wheelbase −84 mm", "cowl 52 mm forward". */
     String move(SingleMove move, boolean unscaled) {
         Variable variable = move.variable();
@@ -113,11 +122,11 @@ class FindingWords {
         if (key.endsWith(".x") || key.endsWith(".z")) {
             String way = "proposal.move." + key.charAt(key.length() - 1) + (move.change() > 0 ? "-more" : "-less");
             return words("proposal.part." + variable.valueKey()) + " "
-                    + Amounts.size(move.change(), variable.unit(), unscaled) + " " + words(way);
+                    + Amounts.reaching(move.change(), variable.unit(), unscaled) + " " + words(way);
         }
         String label = LeaningAngles.words(key, variable.label());
         return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1) + " "
-                + Amounts.signed(LeaningAngles.change(key, move.change()), variable.unit(), unscaled);
+                + Amounts.signReaching(LeaningAngles.change(key, move.change()), variable.unit(), unscaled);
     }
 
     private String words(String key, Object... places) {

@@ -20,6 +20,8 @@ import studio.stancebook.drawing.sideview.Alignment;
 import studio.stancebook.drawing.sideview.Ghost;
 import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.drawing.sideview.SideViewOptions;
+import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.moves.CarriedMove;
 import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.ShownRevision;
 
@@ -29,9 +31,11 @@ class ProposalPictures {
 
     private final Bands bands;
     private final ClassSnapshots classes;
+    private final StudioMeasures measures;
     private final FindingWords words;
 
-    ProposalPictures(Bands bands, ClassSnapshots classes, FindingWords words) {
+    ProposalPictures(Bands bands, ClassSnapshots classes, StudioMeasures measures, FindingWords words) {
+        this.measures = measures;
         this.bands = bands;
         this.classes = classes;
         this.words = words;
@@ -106,8 +110,15 @@ class ProposalPictures {
                         then.snapshot(),
                         judgedBy,
                         earlier,
-                        finding -> words.remark(finding, revision.movesOf(finding.measure()), unscaled)),
+                        finding -> words.remark(finding, carried(finding, revision), unscaled)),
                 then.missing());
+    }
+
+    private List<CarriedMove> carried(Finding finding, RevisionView revision) {
+        return measures.current()
+                .find(finding.measure())
+                .map(measure -> CarriedMove.of(revision.movesOf(measure.key()), measure, revision.dimensions()))
+                .orElse(List.of());
     }
 
     /**

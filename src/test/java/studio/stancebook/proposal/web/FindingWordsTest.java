@@ -13,7 +13,9 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.dimension.Variable;
+import studio.stancebook.dimension.reshaping.GivesWay;
 import studio.stancebook.measure.MeasureUnit;
+import studio.stancebook.moves.CarriedMove;
 import studio.stancebook.moves.SingleMove;
 
 class FindingWordsTest {
@@ -37,10 +39,10 @@ class FindingWordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "wheelbase, -84.4, wheelbase \u221284\u00a0mm",
+        "wheelbase, -84.4, wheelbase \u221285\u00a0mm",
         "tyreDiameter, 22.6, tyre diameter +23\u00a0mm",
-        "overallHeight, 4.52, overall height +4.5\u00a0mm",
-        "screenAngle, -12.34, windscreen angle from the horizontal \u221212.3°",
+        "overallHeight, 4.52, overall height +4.6\u00a0mm",
+        "screenAngle, -12.34, windscreen angle from the horizontal \u221212.4°",
         "cowl.x, -52, cowl 52\u00a0mm forward",
         "cowl.x, 52, cowl 52\u00a0mm rearward",
         "rockerFront.z, -16, front of the rocker 16\u00a0mm lower",
@@ -61,11 +63,14 @@ class FindingWordsTest {
     @Test
     void sayByHowMuchAndAtMostThreeMoves() {
         Verdict outside = new Verdict.Outside(Side.LOW, 0.42, OptionalDouble.of(0.07));
-        List<SingleMove> moves =
-                List.of(move("wheelbase", 10), move("cowl.x", 20), move("cowl.z", 30), move("overallWidth", 40));
+        List<CarriedMove> moves = List.of(
+                new CarriedMove(move("wheelbase", 10), GivesWay.LENGTH),
+                new CarriedMove(move("cowl.x", 20), null),
+                new CarriedMove(move("cowl.z", 30), null),
+                new CarriedMove(move("overallWidth", 40), null));
 
         assertEquals(
-                "0.42° below the band (7\u00a0% of its width). To the edge: wheelbase +10\u00a0mm, or cowl 20\u00a0mm rearward,"
+                "0.42° below the band (7\u00a0% of its width). To the edge: wheelbase +10\u00a0mm (overall length with it), or cowl 20\u00a0mm rearward,"
                         + " or cowl 30\u00a0mm higher. (unloaded tyre)",
                 WORDS.remark(finding(outside, "unloaded tyre"), moves, false));
         assertEquals("0.42° under", WORDS.over(finding(outside)));
