@@ -12,6 +12,8 @@ public final class ProposalRules {
     public static final int MOST_NAME = 200;
     /** Most characters of a note. */
     public static final int MOST_NOTE = 2000;
+    /** Most characters of the reason of a decision. */
+    public static final int MOST_REASON = 500;
 
     private ProposalRules() {}
 
@@ -23,6 +25,11 @@ public final class ProposalRules {
     /** What is wrong with a note that has no blanks around it; line breaks are allowed. */
     public static Optional<FieldError> note(String note) {
         return Legible.faultOfText("a note", note, MOST_NOTE).map(fault -> new FieldError("note", fault));
+    }
+
+    /** What is wrong with the reason of a decision. */
+    public static Optional<FieldError> reason(String reason) {
+        return Legible.faultOfLine("a reason", reason, MOST_REASON).map(fault -> new FieldError("reason", fault));
     }
 
     /** What is wrong with both. */

@@ -55,6 +55,12 @@ public class Proposals {
         return reading.newestDimensions(listed, who);
     }
 
+    /** The measure furthest outside its band in the newest revision of each listed proposal that has one, by id. */
+    @Transactional(readOnly = true)
+    public Map<Long, WorstFinding> worst(List<ProposalSummary> listed, SignedIn who) {
+        return reading.worst(listed, who);
+    }
+
     /** What the board looks at, as far as the person may see it. */
     @Transactional(readOnly = true)
     public NotableProposals notable(int mostOpen, int mostChanged, SignedIn who) {
@@ -88,6 +94,16 @@ public class Proposals {
     @Transactional(readOnly = true)
     public List<JudgedProposal> judgedIn(SegmentName segment, int most, SignedIn who) {
         return reading.judgedIn(segment, most, who);
+    }
+
+    /**
+     * The decisions on a proposal whose state was read, the last first.
+     *
+     * @param most how many
+     */
+    @Transactional(readOnly = true)
+    public List<Decision> decisions(ProposalState state, int most) {
+        return reading.decisions(state.id(), most);
     }
 
     /** The revisions of a proposal, newest first. */
@@ -182,6 +198,18 @@ public class Proposals {
     public ProposalView change(long id, ExpectedVersion expected, ProposalChange change, SignedIn who) {
         writing.change(id, expected, change, who);
         return reading.get(id, who);
+    }
+
+    /**
+     * Decides on the newest revision, which brings the proposal to the stage of the outcome.
+     *
+     * @throws UnknownProposal if there is none of this id that the person may see
+     * @throws studio.stancebook.problem.Forbidden if the person may not
+     * @throws studio.stancebook.problem.Stale if there is a newer revision than the one decided on
+     * @throws studio.stancebook.problem.Impossible if the reason cannot be accepted
+     */
+    public void decide(long id, DecisionDraft draft, SignedIn who) {
+        writing.decide(id, draft, who);
     }
 
     /**

@@ -11,6 +11,7 @@
             "dimension :: form",
             "measure",
             "drawing",
+            "drawing :: rendering",
             "drawing :: side-view",
             "drawing :: strip",
             "catalogue",

@@ -27,13 +27,13 @@ class PageStatementsTest extends ProposalPageVisitor {
                 catalogue.add(Invented.draft(segment, "Opened", 2500), "Tests").id();
         Map<String, Integer> most = Map.of(
                 "/",
-                7,
+                9,
                 "/catalogue",
                 6,
                 "/segments/" + segment,
                 5,
                 address(made(Role.DESIGNER)),
-                7,
+                8,
                 "/packages/" + packageId,
                 6);
 

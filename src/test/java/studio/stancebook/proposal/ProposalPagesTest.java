@@ -145,10 +145,7 @@ class ProposalPagesTest extends ProposalPageVisitor {
         String edit = address(made) + "/edit";
         Map<String, String> change =
                 Map.of("name", "Tern long", "segment", segment, "stage", "for-review", "version", "" + made.version());
-        assertThat(designer.get(edit).body())
-                .contains("for review")
-                .doesNotContain("agreed")
-                .doesNotContain("??");
+        assertThat(designer.get(edit).body()).doesNotContain("??");
 
         assertThat(designer.submit(edit, address(made), change).statusCode()).isEqualTo(302);
         assertThat(designer.get(address(made)).body())
@@ -158,7 +155,6 @@ class ProposalPagesTest extends ProposalPageVisitor {
         HttpResponse<String> stale = designer.submit(edit, address(made), change);
         assertThat(stale.statusCode()).isEqualTo(412);
         assertThat(stale.body()).contains("saved before you did");
-        assertThat(studio.browser(Role.LEAD).get(edit).body()).contains("agreed");
     }
 
     @Test

@@ -1,9 +1,11 @@
 package studio.stancebook.proposal.internal;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -24,6 +26,8 @@ import studio.stancebook.account.PersonName;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.Bands;
+import studio.stancebook.band.Finding;
+import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.DimensionChecks;
@@ -31,6 +35,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Malformed;
+import studio.stancebook.proposal.Decision;
 import studio.stancebook.proposal.JudgedProposal;
 import studio.stancebook.proposal.NotableProposals;
 import studio.stancebook.proposal.ProposalFilter;
@@ -43,6 +48,7 @@ import studio.stancebook.proposal.RevisionView;
 import studio.stancebook.proposal.ShownRevision;
 import studio.stancebook.proposal.UnknownProposal;
 import studio.stancebook.proposal.UnknownRevision;
+import studio.stancebook.proposal.WorstFinding;
 
 /** Reads proposals for a person. */
 @Component
@@ -53,6 +59,7 @@ public class ProposalReading {
 
     private final StoredProposals proposals;
     private final StoredRevisions revisions;
+    private final StoredDecisions decisions;
     private final Segments segments;
     private final Directory directory;
     private final Bands bands;
@@ -61,12 +68,14 @@ public class ProposalReading {
     ProposalReading(
             StoredProposals proposals,
             StoredRevisions revisions,
+            StoredDecisions decisions,
             Segments segments,
             Directory directory,
             Bands bands,
             Judge judge) {
         this.proposals = proposals;
         this.revisions = revisions;
+        this.decisions = decisions;
         this.segments = segments;
         this.directory = directory;
         this.bands = bands;
@@ -99,6 +108,36 @@ public class ProposalReading {
                 .collect(Collectors.toMap(
                         StoredRevisions.Newest::getProposalId,
                         newest -> () -> RevisionText.readDimensions(newest.getDimensions(), newest.getRecorded())));
+    }
+
+    /** The measure furthest outside its band in each of some proposals, by id; without those that have none. */
+    public Map<Long, WorstFinding> worst(List<ProposalSummary> listed, SignedIn who) {
+        List<Long> ids = listed.stream()
+                .filter(one -> one.outside() > 0)
+                .map(ProposalSummary::id)
+                .toList();
+        Map<Long, WorstFinding> worst = new HashMap<>();
+        if (!ids.isEmpty()) {
+            revisions
+                    .assessments(ids, seenBy(who))
+                    .forEach(found -> worstOf(RevisionText.readAssessment(found.getAssessment()))
+                            .ifPresent(finding -> worst.put(found.getId(), finding)));
+        }
+        return worst;
+    }
+
+    private static Optional<WorstFinding> worstOf(Assessment assessment) {
+        return assessment.findings().stream()
+                .filter(finding -> finding.verdict() instanceof Verdict.Outside)
+                .max(Comparator.comparingDouble(ProposalReading::bandWidths))
+                .map(finding ->
+                        new WorstFinding(finding.name(), finding.verdict().key()));
+    }
+
+    private static double bandWidths(Finding finding) {
+        return finding.verdict() instanceof Verdict.Outside outside
+                ? outside.byBandWidths().orElse(0)
+                : 0;
     }
 
     /** What the person may see of what the board looks at, with names that are read once for both lists. */
@@ -217,6 +256,16 @@ public class ProposalReading {
                 bands.judgedBy(state.segment(), revision.assessment(), current),
                 judge.verdicts(revision.dimensions(), Bands.applied(current)),
                 revisions.summaries(state.id(), Limit.of(mostRevisions)));
+    }
+
+    /** The decisions on a proposal, the last first, by the names that people have now. */
+    public List<Decision> decisions(long id, int most) {
+        List<StoredDecision> found = decisions.findByProposalIdOrderByIdDesc(id, Limit.of(most));
+        Map<Long, PersonName> names =
+                directory.named(found.stream().map(StoredDecision::decidedBy).collect(Collectors.toSet()));
+        return found.stream()
+                .map(one -> one.view(nameOf(names.get(one.decidedBy()))))
+                .toList();
     }
 
     /** Those who own a proposal that the person may see, by name. */

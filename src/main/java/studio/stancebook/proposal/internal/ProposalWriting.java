@@ -7,6 +7,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
@@ -24,6 +25,7 @@ import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Stale;
+import studio.stancebook.proposal.DecisionDraft;
 import studio.stancebook.proposal.ProposalChange;
 import studio.stancebook.proposal.ProposalDraft;
 import studio.stancebook.proposal.ProposalRules;
@@ -35,6 +37,7 @@ public class ProposalWriting {
 
     private final StoredProposals proposals;
     private final StoredRevisions revisions;
+    private final StoredDecisions decisions;
     private final ProposalReading reading;
     private final Segments segments;
     private final Judge judge;
@@ -44,6 +47,7 @@ public class ProposalWriting {
     ProposalWriting(
             StoredProposals proposals,
             StoredRevisions revisions,
+            StoredDecisions decisions,
             ProposalReading reading,
             Segments segments,
             Judge judge,
@@ -51,6 +55,7 @@ public class ProposalWriting {
             ApplicationEventPublisher events) {
         this.proposals = proposals;
         this.revisions = revisions;
+        this.decisions = decisions;
         this.reading = reading;
         this.segments = segments;
         this.judge = judge;
@@ -92,6 +97,30 @@ public class ProposalWriting {
             orStale(() -> proposals.saveAndFlush(proposal));
         }
         tell("changed", proposal, before, facts(proposal, segment));
+    }
+
+    /** Decides on the newest revision, which brings the proposal to the stage of the outcome. */
+    public void decide(long id, DecisionDraft draft, SignedIn who) {
+        StoredProposal proposal = reading.changeable(id, who);
+        if (!who.may(Permission.AGREE_TO_PROPOSALS)) {
+            throw new Forbidden("Only the lead decides on proposals.");
+        }
+        if (draft.revision() != proposal.newestRevision()) {
+            throw new Stale(
+                    "There is a newer revision, " + proposal.newestRevision() + ": look at it before you decide.");
+        }
+        ErrorList errors = new ErrorList();
+        ProposalRules.reason(draft.reason()).ifPresent(errors::add);
+        require(errors, null);
+        Instant now = clock.instant();
+        SegmentName segment = segmentOf(proposal);
+        FieldValues before = facts(proposal, segment);
+        proposal.become(proposal.name(), proposal.segmentId(), draft.outcome().stage(), who, now);
+        orStale(() -> proposals.saveAndFlush(proposal));
+        decisions.save(new StoredDecision(proposal.id(), draft, who, now));
+        FieldValues after =
+                facts(proposal, segment).and("decision", draft.outcome().key()).and("reason", draft.reason());
+        tell("decided", proposal, before, after);
     }
 
     private void tell(String action, StoredProposal proposal, FieldValues before, FieldValues after) {

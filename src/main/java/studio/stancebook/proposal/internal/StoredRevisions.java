@@ -31,6 +31,11 @@ public interface StoredRevisions extends Repository<StoredRevision, Long> {
             + " and " + OwnerScope.CONDITION + " order by p.changedAt desc, p.id desc")
     List<Judged> judgedIn(long segmentId, OwnerScope scope, Limit most);
 
+    /** The assessments of the newest revisions of these proposals that are in a scope. */
+    @Query("select p.id as id, p.name as name, r.assessment as assessment from StoredProposal p, StoredRevision r"
+            + " where r.proposalId = p.id and r.number = p.newestRevision and p.id in :ids and " + OwnerScope.CONDITION)
+    List<Judged> assessments(Collection<Long> ids, OwnerScope scope);
+
     /** A proposal with the assessment of its newest revision as it is kept. */
     interface Judged {
 

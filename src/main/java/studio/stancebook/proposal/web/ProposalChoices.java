@@ -30,18 +30,6 @@ class ProposalChoices {
         return names;
     }
 
-    /** The stages that somebody may bring a proposal to that is at {@code now}. */
-    Map<String, String> stages(SignedIn who, Stage now) {
-        Map<String, String> stages = new LinkedHashMap<>();
-        for (Stage stage : Stage.values()) {
-            boolean open = now.mayBeSetBy(who) && stage.mayBeSetBy(who);
-            if (open || stage == now) {
-                stages.put(stage.key(), word(stage));
-            }
-        }
-        return stages;
-    }
-
     Map<String, String> allStages() {
         Map<String, String> stages = any();
         for (Stage stage : Stage.values()) {

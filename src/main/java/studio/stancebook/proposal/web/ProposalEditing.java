@@ -21,7 +21,7 @@ import studio.stancebook.problem.Stale;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 
-/** Name, segment and stage of a proposal. */
+/** Name and segment of a proposal. */
 @Controller
 @RequestMapping("/proposals/{id}")
 class ProposalEditing {
@@ -39,7 +39,7 @@ class ProposalEditing {
     @GetMapping("/edit")
     String show(@PathVariable long id, @AuthenticationPrincipal SignedIn who, Model model) {
         ProposalView proposal = proposals.forChange(id, who);
-        return form(proposal, ProposalForm.of(proposal), FieldErrors.none(), who, model);
+        return form(proposal, ProposalForm.of(proposal), FieldErrors.none(), model);
     }
 
     @PostMapping
@@ -59,18 +59,17 @@ class ProposalEditing {
             return "redirect:/proposals/" + id;
         } catch (Impossible refusal) {
             response.setStatus(refusal.type().status());
-            return form(now, form, FieldErrors.of(refusal, "name"), who, model);
+            return form(now, form, FieldErrors.of(refusal, "name"), model);
         } catch (Stale stale) {
             response.setStatus(stale.type().status());
             return conflict(proposals.forChange(id, who), form, model);
         }
     }
 
-    private String form(ProposalView proposal, ProposalForm form, FieldErrors errors, SignedIn who, Model model) {
+    private String form(ProposalView proposal, ProposalForm form, FieldErrors errors, Model model) {
         model.addAttribute("proposal", proposal);
         model.addAttribute("form", form);
         model.addAttribute("segments", choices.segments());
-        model.addAttribute("stages", choices.stages(who, proposal.stage()));
         model.addAttribute("errors", errors);
         return "proposal/edit";
     }

@@ -7,7 +7,6 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import studio.stancebook.access.Permission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.Proposals;
@@ -32,8 +31,7 @@ class ProposalPage {
             @AuthenticationPrincipal SignedIn who,
             Model model) {
         ProposalState state = proposals.state(id, revision, who);
-        model.addAllAttributes(pages.of(state));
-        model.addAttribute("changes", who.may(Permission.CHANGE_PROPOSALS, state.ownerId()));
+        model.addAllAttributes(pages.of(state, who));
         return "proposal/proposal";
     }
 }

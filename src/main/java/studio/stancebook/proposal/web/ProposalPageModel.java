@@ -4,10 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Permission;
+import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.drawing.sideview.SideView;
 import studio.stancebook.measure.OffRoadTable;
+import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.proposal.AssessmentDifference;
 import studio.stancebook.proposal.DimensionDifference;
 import studio.stancebook.proposal.MeasureChange;
@@ -21,6 +24,7 @@ import studio.stancebook.proposal.ShownRevision;
 class ProposalPageModel {
 
     private static final int REVISIONS_SHOWN = 50;
+    private static final int DECISIONS_SHOWN = 20;
 
     private final Proposals proposals;
     private final ProposalPictures pictures;
@@ -38,7 +42,7 @@ class ProposalPageModel {
     /** What decides on the strips. */
     private record Verdicts(ProposalState state) {}
 
-    Map<String, Object> of(ProposalState state) {
+    Map<String, Object> of(ProposalState state, SignedIn who) {
         ShownRevision shown = proposals.shown(state, REVISIONS_SHOWN);
         RevisionView revision = shown.revision();
         Map<String, Object> model = new HashMap<>();
@@ -53,7 +57,21 @@ class ProposalPageModel {
         model.put("otherwise", otherwise(shown));
         model.put("revisions", revisions(shown));
         addDifference(shown, model);
+        addDecisions(state, who, model);
         return model;
+    }
+
+    private void addDecisions(ProposalState state, SignedIn who, Map<String, Object> model) {
+        boolean changes = who.may(Permission.CHANGE_PROPOSALS, state.ownerId());
+        model.put("changes", changes);
+        model.put("decides", changes && who.may(Permission.AGREE_TO_PROPOSALS));
+        model.put(
+                "decisions",
+                proposals.decisions(state, DECISIONS_SHOWN).stream()
+                        .map(DecisionLine::of)
+                        .toList());
+        model.put("decision", Deciding.DecisionForm.empty());
+        model.put("errors", FieldErrors.none());
     }
 
     private void addPictures(ProposalState state, ShownRevision shown, Map<String, Object> model) {

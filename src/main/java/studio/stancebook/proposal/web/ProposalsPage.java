@@ -14,6 +14,7 @@ import studio.stancebook.access.SignedIn;
 import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.ProposalThumbnails;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.Stage;
 

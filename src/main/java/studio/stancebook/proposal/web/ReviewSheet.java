@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import studio.stancebook.band.AppliedBand;
 import studio.stancebook.band.Assessment;
@@ -17,14 +18,11 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.drawing.Sheet;
 import studio.stancebook.drawing.rendering.SheetFigure;
 import studio.stancebook.drawing.sideview.SideView;
-import studio.stancebook.paper.Anchor;
 import studio.stancebook.paper.Group;
 import studio.stancebook.paper.Group.StructureRole;
-import studio.stancebook.paper.Ink;
-import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.Paragraphs;
-import studio.stancebook.paper.Path;
 import studio.stancebook.paper.VectorPage;
+import studio.stancebook.proposal.Decision;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.RevisionView;
 
@@ -33,8 +31,8 @@ final class ReviewSheet {
 
     private static final double WIDTH_MM = 420;
     private static final double HEIGHT_MM = 297;
-    private static final double MARGIN_MM = 12;
-    private static final double DRAWING_MM = 236;
+    static final double MARGIN_MM = 12;
+    static final double DRAWING_MM = 236;
     private static final double DRAWING_TOP_MM = 32;
     private static final double STRIPS_LEFT_MM = WIDTH_MM - MARGIN_MM - ReviewStrips.WIDTH_MM;
     private static final double FOOT_MM = 280;
@@ -49,20 +47,24 @@ final class ReviewSheet {
     private final RevisionView shown;
     private final SideView view;
     private final AssessmentView assessment;
+    private final @Nullable Decision decision;
     private final MessageSource messages;
     private final LocalDate date;
 
+    /** @param decision on this revision; null where there is none yet, so that it is written by hand */
     ReviewSheet(
             ProposalView proposal,
             RevisionView shown,
             SideView view,
             AssessmentView assessment,
+            @Nullable Decision decision,
             MessageSource messages,
             LocalDate date) {
         this.proposal = proposal;
         this.shown = shown;
         this.view = view;
         this.assessment = assessment;
+        this.decision = decision;
         this.messages = messages;
         this.date = date;
     }
@@ -73,7 +75,7 @@ final class ReviewSheet {
         double below = DRAWING_TOP_MM + drawing(groups);
         groups.addAll(basis(below));
         groups.addAll(strips());
-        groups.addAll(decision());
+        groups.addAll(new DecisionBox(decision, this::words).groups(DECISION_TOP_MM, FOOT_MM));
         groups.addAll(foot());
         String title = words("proposal.sheet.title", proposal.name(), shown.number());
         return new VectorPage(title, view.description(), WIDTH_MM, HEIGHT_MM, null, groups);
@@ -165,45 +167,6 @@ final class ReviewSheet {
 
     private List<Group> strips() {
         return new ReviewStrips(assessment, this::words, STRIPS_LEFT_MM, DRAWING_TOP_MM, FOOT_MM).groups();
-    }
-
-    private List<Group> decision() {
-        Paragraphs text = new Paragraphs(MARGIN_MM + 3, DECISION_TOP_MM + 3, DRAWING_MM - 6, FOOT_MM);
-        List<Group> groups = new ArrayList<>();
-        List<Mark> rules = new ArrayList<>();
-        rules.add(new Mark.Trace(
-                Path.rectangle(MARGIN_MM, DECISION_TOP_MM, DRAWING_MM, FOOT_MM - DECISION_TOP_MM),
-                Ink.line(INK, 0.35)));
-        text.add(StructureRole.HEADING, words("proposal.sheet.decision"), 3.6, true, INK);
-        double y = text.y() + 5;
-        double third = (DRAWING_MM - 6) / 3;
-        List<String> choices = List.of("accept", "revise", "stop");
-        for (int i = 0; i < choices.size(); i++) {
-            double x = MARGIN_MM + 3 + i * third;
-            rules.add(new Mark.Trace(Path.rectangle(x, y - 3.2, 4, 4), Ink.line(INK, 0.3)));
-            groups.add(label(x + 6, y, words("proposal.sheet.decision." + choices.get(i)), INK));
-        }
-        groups.add(label(MARGIN_MM + 3, y + 9, words("proposal.sheet.reason"), SOFT));
-        rules.add(rule(MARGIN_MM + 3, y + 15, DRAWING_MM - 6));
-        rules.add(rule(MARGIN_MM + 3, y + 22, DRAWING_MM - 6));
-        List<String> signs = List.of("name", "date", "signature");
-        for (int i = 0; i < signs.size(); i++) {
-            double x = MARGIN_MM + 3 + i * third;
-            rules.add(rule(x, y + 33, third - 8));
-            groups.add(label(x, y + 37, words("proposal.sheet." + signs.get(i)), SOFT));
-        }
-        groups.addAll(0, text.groups());
-        groups.add(Group.of("rules", StructureRole.ARTIFACT, rules));
-        return groups;
-    }
-
-    private static Mark rule(double x, double y, double width) {
-        return new Mark.Trace(Path.line(x, y, x + width, y), Ink.line(SOFT, 0.2));
-    }
-
-    private static Group label(double x, double y, String text, String colour) {
-        Mark words = new Mark.Writing(x, y, Anchor.START, 3, false, colour, null, text);
-        return Group.of("label", StructureRole.PARAGRAPH, List.of(words));
     }
 
     private List<Group> foot() {

@@ -16,6 +16,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.paper.PdfWriter;
+import studio.stancebook.proposal.Decision;
+import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
@@ -23,6 +25,8 @@ import studio.stancebook.proposal.RevisionView;
 /** The sheet of a proposal for a review. */
 @Controller
 class ReviewSheetCalls {
+
+    private static final int MOST_DECISIONS = 100;
 
     private final Proposals proposals;
     private final ProposalPictures pictures;
@@ -50,9 +54,17 @@ class ReviewSheetCalls {
                 shown,
                 pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment()),
                 pictures.assessment(shown, before(id, shown, who)),
+                decisionOn(shown, proposals.state(id, revision, who)),
                 messages,
                 LocalDate.now(clock));
         return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PdfWriter.of(sheet.page()));
+    }
+
+    private @Nullable Decision decisionOn(RevisionView shown, ProposalState state) {
+        return proposals.decisions(state, MOST_DECISIONS).stream()
+                .filter(decision -> decision.revision() == shown.number())
+                .findFirst()
+                .orElse(null);
     }
 
     private List<Assessment> before(long id, RevisionView shown, SignedIn who) {

@@ -20,6 +20,7 @@ import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.proposal.ProposalFilter;
 import studio.stancebook.proposal.ProposalSummary;
+import studio.stancebook.proposal.ProposalThumbnails;
 import studio.stancebook.proposal.Proposals;
 
 /** What a proposal can start from, as pictures to choose from. */

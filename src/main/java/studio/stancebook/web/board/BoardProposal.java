@@ -1,13 +1,18 @@
 package studio.stancebook.web.board;
 
+import org.jspecify.annotations.Nullable;
+import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.proposal.ProposalSummary;
-import studio.stancebook.proposal.Stage;
+import studio.stancebook.proposal.WorstFinding;
 
 /**
  * A proposal on the board.
  *
+ * @param stage key of its stage
  * @param outside how many measures are outside their band
  * @param tooClose how many are too close to call
+ * @param worst the one furthest outside; null where none is
+ * @param picture its side view; null where it was revised while the board was made
  */
 record BoardProposal(
         long id,
@@ -15,19 +20,23 @@ record BoardProposal(
         String segment,
         String owner,
         int revision,
-        boolean forReview,
+        String stage,
         int outside,
-        int tooClose) {
+        int tooClose,
+        @Nullable WorstFinding worst,
+        @Nullable CachedFragment picture) {
 
-    static BoardProposal of(ProposalSummary proposal) {
+    static BoardProposal of(ProposalSummary proposal, @Nullable WorstFinding worst, @Nullable CachedFragment picture) {
         return new BoardProposal(
                 proposal.id(),
                 proposal.name(),
                 proposal.segment().name(),
                 proposal.ownerName(),
                 proposal.revision(),
-                proposal.stage() == Stage.FOR_REVIEW,
+                proposal.stage().key(),
                 proposal.outside(),
-                proposal.tooClose());
+                proposal.tooClose(),
+                worst,
+                picture);
     }
 }

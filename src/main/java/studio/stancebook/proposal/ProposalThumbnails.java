@@ -1,4 +1,4 @@
-package studio.stancebook.proposal.web;
+package studio.stancebook.proposal;
 
 import java.util.HashMap;
 import java.util.List;
@@ -7,12 +7,10 @@ import org.springframework.stereotype.Component;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.drawing.rendering.CachedFragment;
 import studio.stancebook.drawing.rendering.FragmentCache;
-import studio.stancebook.proposal.ProposalSummary;
-import studio.stancebook.proposal.Proposals;
 
 /** The side views of listed proposals, small. */
 @Component
-class ProposalThumbnails {
+public class ProposalThumbnails {
 
     private final Proposals proposals;
     private final FragmentCache fragments;
@@ -26,7 +24,7 @@ class ProposalThumbnails {
     private record ThumbnailState(long id, int revision) {}
 
     /** By the id of the proposal; none where it was revised while the list was read. */
-    Map<Long, CachedFragment> of(List<ProposalSummary> listed, SignedIn who) {
+    public Map<Long, CachedFragment> of(List<ProposalSummary> listed, SignedIn who) {
         var dimensions = proposals.newestDimensions(listed, who);
         Map<Long, CachedFragment> pictures = new HashMap<>();
         for (ProposalSummary one : listed) {
