@@ -38,7 +38,8 @@ record HeadingWords(List<String> words, @Nullable ColumnUnit unit) {
 
     private static List<String> words(String text) {
         List<String> words = new ArrayList<>();
-        for (String part : BETWEEN.split(HUMP.matcher(text).replaceAll(" "))) {
+        for (String part :
+                BETWEEN.split(HUMP.matcher(HeadingAbbreviations.whole(text)).replaceAll(" "))) {
             if (!part.isEmpty()) {
                 words.add(part.toLowerCase(Locale.ROOT));
             }

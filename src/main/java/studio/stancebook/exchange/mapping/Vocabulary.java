@@ -10,7 +10,7 @@ import studio.stancebook.dimension.Dimension;
 
 /**
  * The words and codes by which headings name what they hold: our own names and labels, the codes of SAE J1100, and other
- * words of the trade (common practice, no source). What has more than one meaning is not here: "type", "weight", "height"
+ * words of the trade (common practice, no source), spelled out and in any order. What has more than one meaning is not here: "type", "weight", "height"
  * of a seat, W101 and W102, which changed their meaning between editions, and slopes without their reference.
  */
 final class Vocabulary {
@@ -38,19 +38,27 @@ final class Vocabulary {
     private Vocabulary() {}
 
     private static void fields() {
-        also("field:name", "vehicle", "vehicle name", "package", "package name", "model name");
-        also("field:segment", "class", "vehicle class", "segment key");
-        also("field:modelYear", "year", "my");
+        also(
+                "field:name",
+                "vehicle",
+                "vehicle name",
+                "vehicle model",
+                "package",
+                "package name",
+                "model",
+                "model name");
+        also("field:segment", "class", "vehicle class", "vehicle segment", "segment key");
+        also("field:modelYear", "year", "vehicle year", "my");
     }
 
     private static void lengths() {
-        also("dimension:wheelbase", "wheel base", "wb");
+        also("dimension:wheelbase", "wheel base");
         also("dimension:overallLength", "length", "vehicle length", "oal");
         also("dimension:overallWidth", "width", "vehicle width", "oaw");
-        also("dimension:frontOverhang", "overhang front", "foh");
-        also("dimension:rearOverhang", "overhang rear", "roh");
-        also("dimension:frontTrack", "track front", "front track width");
-        also("dimension:rearTrack", "track rear", "rear track width");
+        also("dimension:frontOverhang", "foh");
+        also("dimension:rearOverhang", "roh");
+        also("dimension:frontTrack", "front track width");
+        also("dimension:rearTrack", "rear track width");
         also("dimension:dashToAxle", "dash to front axle");
     }
 
@@ -61,41 +69,50 @@ final class Vocabulary {
         also("dimension:rearAxleClearance", "clearance under rear axle");
         also("dimension:approachAngle", "approach", "angle of approach");
         also("dimension:departureAngle", "departure", "angle of departure");
-        also("dimension:rampAngle", "ramp", "breakover angle", "ramp breakover angle", "breakover");
-        also("dimension:kerbMass", "curb mass", "kerb weight", "curb weight");
+        also("dimension:rampAngle", "ramp", "breakover angle", "ramp breakover angle", "ramp breakover", "breakover");
+        also("dimension:kerbMass", "kerb weight");
     }
 
     private static void tyres() {
-        also("dimension:tyre", "tyres", "tire", "tires", "tyre size", "tire size");
-        also("dimension:frontTyre", "front tire", "front tyres", "front tires", "tyre front", "tire front");
-        also("dimension:rearTyre", "rear tire", "rear tyres", "rear tires", "tyre rear", "tire rear");
-        also("dimension:tyreDiameter", "tire diameter", "tyre overall diameter", "tire overall diameter");
-        also("dimension:tyre:rim", "rim", "rim size", "rim code", "tyre rim", "tire rim");
+        also("dimension:tyre", "tyre size");
+        also("dimension:frontTyre", "front tyre size");
+        also("dimension:rearTyre", "rear tyre size");
+        also("dimension:tyreDiameter", "tyre overall diameter");
+        also("dimension:frontTyreDiameter", "front tyre overall diameter");
+        also("dimension:rearTyreDiameter", "rear tyre overall diameter");
+        also("dimension:tyre:rim", "rim", "rim size", "rim code");
     }
 
     private static void also(String id, String... phrases) {
         Target target = Targets.ofId(id).orElseThrow();
         for (String phrase : phrases) {
-            PHRASES.put(phrase, target);
+            PHRASES.put(key(HeadingWords.of(phrase)), target);
         }
     }
 
     private static void phrase(String words, Target target) {
-        PHRASES.putIfAbsent(HeadingWords.of(words).phrase(), target);
+        PHRASES.putIfAbsent(key(HeadingWords.of(words)), target);
+    }
+
+    private static String key(HeadingWords heading) {
+        return HeadingAbbreviations.spelledOut(heading.words());
     }
 
     /** The target that words name; empty when they are unknown or a code contradicts them. */
     static Optional<Target> target(HeadingWords heading) {
+        if (HeadingAbbreviations.unclear(heading)) {
+            return Optional.empty();
+        }
         for (int i = 0; i < heading.words().size(); i++) {
             Target coded = CODES.get(heading.words().get(i));
             if (coded != null) {
                 HeadingWords rest = heading.without(i);
-                Target named = PHRASES.get(rest.phrase());
+                Target named = PHRASES.get(key(rest));
                 boolean agrees = rest.words().isEmpty() || (named != null && named.equals(coded));
                 return agrees ? Optional.of(coded) : Optional.empty();
             }
         }
-        return Optional.ofNullable(PHRASES.get(heading.phrase())).filter(target -> isPlain(target, heading));
+        return Optional.ofNullable(PHRASES.get(key(heading))).filter(target -> isPlain(target, heading));
     }
 
     /** "Windscreen angle" alone does not say from where; our own name and label do. */

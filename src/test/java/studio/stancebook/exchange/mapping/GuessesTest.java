@@ -69,6 +69,127 @@ class GuessesTest {
         assertThat(guess(heading)).isEqualTo(guess);
     }
 
+    /** Headings as designers shorten them in tables of their own: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "Car,field:name",
+        "Model,field:name",
+        "Car / model,field:name",
+        "Veh. name,field:name",
+        "Seg,field:segment",
+        "Yr,field:modelYear",
+        "M/Y,field:modelYear",
+        "Mdl yr,field:modelYear",
+        "WB,wheelbase mm",
+        "W/B,wheelbase mm",
+        "W.B. (in),wheelbase in",
+        "WheelBase_in,wheelbase in",
+        "O/A Lth,overallLength mm",
+        "Len [mm],overallLength mm",
+        "L (mm),overallLength mm",
+        "F/OH,frontOverhang mm",
+        "Frt O/H,frontOverhang mm",
+        "F.O.H.,frontOverhang mm",
+        "OH front [in],frontOverhang in",
+        "R/OH,rearOverhang mm",
+        "Rr O/hang (in),rearOverhang in",
+        "Ht_in,overallHeight in",
+        "O/A H,overallHeight mm",
+        "Hgt mm,overallHeight mm",
+        "Wdth,overallWidth mm",
+        "Car width (in),overallWidth in",
+        "Trk F,frontTrack mm",
+        "R trk_in,rearTrack in",
+        "Track (rear) mm,rearTrack mm",
+        "Tyre F,frontTyre",
+        "Tire R,rearTyre",
+        "Frt tire size,frontTyre",
+        "Tyre dia. [in],tyreDiameter in",
+        "F tyre OD (mm),frontTyreDiameter mm",
+        "Gnd clr,groundClearance mm",
+        "Min gnd clearance_in,groundClearance in",
+        "Frt axle clr,frontAxleClearance mm",
+        "App angle,approachAngle deg",
+        "App (deg),approachAngle deg",
+        "Dep. ang. °,departureAngle deg",
+        "B/over ang,rampAngle deg",
+        "Kerb wt (kg),kerbMass kg",
+        "Curb wt_lb,kerbMass lb"
+    })
+    void readsWhatDesignersShorten(String heading, String guess) {
+        assertThat(guess(heading)).isEqualTo(guess);
+    }
+
+    /** Common practice, no source. */
+    @Test
+    void readsAWholeTableOfShortHeadings() {
+        List<String> headings =
+                List.of("Car", "Yr", "Seg", "W/B", "F/OH", "R/OH", "Ht_in", "Tyre F", "Tyre R", "Gnd clr");
+
+        assertThat(Guesses.of(headings, Collections.nCopies(headings.size(), List.of())))
+                .extracting(GuessesTest::shown)
+                .containsExactly(
+                        "field:name",
+                        "field:modelYear",
+                        "field:segment",
+                        "wheelbase mm",
+                        "frontOverhang mm",
+                        "rearOverhang mm",
+                        "overallHeight in",
+                        "frontTyre",
+                        "rearTyre",
+                        "groundClearance mm");
+    }
+
+    /** What more than one thing is shortened to, or what is none of ours: common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "F",
+                "R",
+                "L",
+                "W",
+                "H",
+                "OH",
+                "App",
+                "Dep",
+                "Trk",
+                "Clr",
+                "Wt",
+                "Wt (kg)",
+                "Dia",
+                "Wheel dia",
+                "Rim F",
+                "Make",
+                "Car type",
+                "Car no.",
+                "GC",
+                "F gnd clr",
+                "Rear seat H",
+                "Ht to roof rails",
+                "Wdth w/o mirrors",
+                "F/OH ratio",
+                "R/OH incl. tow bar",
+                "Tyre press. F",
+                "Tyre wdth",
+                "A/D angle",
+                "Ride ht",
+                "WB (kg)",
+                "Yr (mm)",
+                "W/B deg",
+                "Dep. time"
+            })
+    void leavesShortHeadingsToAPersonWhereUnsure(String heading) {
+        assertThat(guess(heading)).isEqualTo("none");
+    }
+
+    @Test
+    void takesNoTwoShortHeadingsForTheSame() {
+        assertThat(Guesses.of(List.of("Car", "Model", "Ht", "H100", "WB"), Collections.nCopies(5, List.of())))
+                .extracting(GuessesTest::shown)
+                .containsExactly("none", "none", "none", "none", "wheelbase mm");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
