@@ -11,9 +11,11 @@ import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.catalogue.internal.IssueSettling;
+import studio.stancebook.catalogue.internal.NamedPackages;
 import studio.stancebook.catalogue.internal.PackageReading;
 import studio.stancebook.catalogue.internal.PackageSearch;
 import studio.stancebook.catalogue.internal.PackageWriting;
+import studio.stancebook.catalogue.internal.RaisedIssue;
 import studio.stancebook.catalogue.internal.SettingAside;
 import studio.stancebook.classes.UnknownSegment;
 import studio.stancebook.problem.ExpectedVersion;
@@ -33,6 +35,7 @@ public class Catalogue {
     private final MeasuredPackages measured;
     private final SettingAside settingAside;
     private final IssueSettling queries;
+    private final NamedPackages named;
 
     Catalogue(
             PackageWriting writing,
@@ -40,7 +43,9 @@ public class Catalogue {
             PackageSearch search,
             MeasuredPackages measured,
             SettingAside settingAside,
-            IssueSettling queries) {
+            IssueSettling queries,
+            NamedPackages named) {
+        this.named = named;
         this.writing = writing;
         this.reading = reading;
         this.search = search;
@@ -88,14 +93,37 @@ public class Catalogue {
      * @return what was asked, by package
      */
     public Map<Long, List<Screened>> screen(String segment, List<NewPackage> written) {
+        return screened(writing.screen(segment, written));
+    }
+
+    private static Map<Long, List<Screened>> screened(Map<Long, List<RaisedIssue>> all) {
         Map<Long, List<Screened>> asked = new HashMap<>();
-        writing.screen(segment, written)
-                .forEach((id, raised) -> asked.put(
-                        id,
-                        raised.stream()
-                                .map(one -> new Screened(one.valueKey() == null ? "" : one.valueKey(), one.question()))
-                                .toList()));
+        all.forEach((id, raised) -> asked.put(
+                id,
+                raised.stream()
+                        .map(one -> new Screened(one.valueKey() == null ? "" : one.valueKey(), one.question()))
+                        .toList()));
         return asked;
+    }
+
+    /** The packages that have one of the names, each by its own. */
+    public Map<PackageName, PackageView> named(Collection<PackageName> names) {
+        return named.of(names);
+    }
+
+    /**
+     * Changes packages within their segments, as part of a larger transaction that locked these; each change is a line of
+     * its own in the activity record. Values that do not close become queries.
+     *
+     * @throws studio.stancebook.problem.Stale if one was changed since
+     */
+    public void changeAll(List<PackageUpdate> updates, String by) {
+        writing.changeAll(updates, by);
+    }
+
+    /** As {@link #screen}, of packages that were changed; queries that no longer hold go. */
+    public Map<Long, List<Screened>> screenChanged(String segment, List<NewPackage> changed) {
+        return screened(writing.screenChanged(segment, changed));
     }
 
     /**
@@ -183,6 +211,11 @@ public class Catalogue {
      */
     public void setAside(List<AsideDraft> drafts, String by) {
         settingAside.setAside(drafts, by);
+    }
+
+    /** Sets aside a package, or values of it, that was there before the transaction under way. */
+    public void setAsideAgain(AsideDraft draft, String by) {
+        settingAside.setAsideAgain(draft, by);
     }
 
     /**

@@ -2,20 +2,27 @@ package studio.stancebook.catalogue.internal;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.IssueCause;
 import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageUpdate;
 
 /** Raises the queries that a write gives rise to, and withdraws those that no longer hold. */
 @Component
 class DataIssueWords {
+
+    private static final Set<IssueCause> BY_ITSELF = Set.of(IssueCause.BROUGHT_IN, IssueCause.DOES_NOT_CLOSE);
+    private static final Set<IssueCause> BESIDE_OTHERS = Set.of(IssueCause.FAR_FROM_CLASS, IssueCause.SAME_DIMENSIONS);
 
     private final DataIssues queries;
     private final StoredPackages packages;
@@ -71,19 +78,66 @@ class DataIssueWords {
      * and the same would be asked again.
      */
     void afterChange(StoredPackage kept, PackageDraft draft, Instant now) {
-        Set<RaisedIssue> raised = new HashSet<>(broughtIn(draft));
-        raised.addAll(notClosing(draft));
-        raised.addAll(screening.of(List.of(kept.id()), draft.segment()).getOrDefault(kept.id(), List.of()));
-        Map<Long, RaisedIssue> alike = alike(kept.segment().id(), List.of(new NewPackage(kept.id(), draft.digest())));
-        raised.addAll(alike.values());
-        for (DataIssue known : queries.findAllByPackageIdOrderById(kept.id())) {
-            known.move(kept.segment().id());
-            boolean holds = raised.removeIf(query -> query.asks(known.raised()));
-            if (!holds && known.open() && known.raised().cause() != IssueCause.BROUGHT_IN) {
-                queries.delete(known);
+        queries.findAllByPackageIdOrderById(kept.id())
+                .forEach(known -> known.move(kept.segment().id()));
+        PackageUpdate update = new PackageUpdate(kept.id(), kept.version(), draft);
+        ofChanged(Map.of(kept.id(), kept), List.of(update), now);
+        seenAgain(kept.segment(), List.of(new NewPackage(kept.id(), draft.digest())), now);
+    }
+
+    /** As {@link #afterChange}, for what the packages by themselves give rise to. */
+    void ofChanged(Map<Long, StoredPackage> kept, List<PackageUpdate> updates, Instant now) {
+        Map<Long, List<DataIssue>> known = known(kept.keySet());
+        for (PackageUpdate update : updates) {
+            StoredPackage one = Objects.requireNonNull(kept.get(update.id()));
+            Set<RaisedIssue> raised = new LinkedHashSet<>(broughtIn(update.draft()));
+            raised.addAll(notClosing(update.draft()));
+            refresh(one.segment(), one.id(), raised, known.getOrDefault(one.id(), List.of()), BY_ITSELF, now);
+        }
+    }
+
+    /** As {@link #afterChange}, for what packages of a segment give rise to beside the others; gives what is asked anew. */
+    Map<Long, List<RaisedIssue>> seenAgain(StoredSegment segment, List<NewPackage> changed, Instant now) {
+        List<Long> ids = changed.stream().map(NewPackage::id).toList();
+        Map<Long, List<RaisedIssue>> raised = screening.of(ids, segment.key());
+        alike(segment.id(), changed)
+                .forEach((id, query) ->
+                        raised.computeIfAbsent(id, none -> new ArrayList<>()).add(query));
+        Map<Long, List<RaisedIssue>> anew = new HashMap<>();
+        for (List<Long> chunk : Chunks.of(ids)) {
+            Map<Long, List<DataIssue>> known = known(chunk);
+            for (Long id : chunk) {
+                Set<RaisedIssue> asked = new LinkedHashSet<>(raised.getOrDefault(id, List.of()));
+                refresh(segment, id, asked, known.getOrDefault(id, List.of()), BESIDE_OTHERS, now);
+                if (!asked.isEmpty()) {
+                    anew.put(id, List.copyOf(asked));
+                }
             }
         }
-        raised.forEach(query -> queries.save(about(kept, query, now)));
+        return anew;
+    }
+
+    private Map<Long, List<DataIssue>> known(Collection<Long> ids) {
+        return queries.findAllByPackageIdInOrderById(ids).stream().collect(Collectors.groupingBy(DataIssue::packageId));
+    }
+
+    /** @param raised loses what is asked already */
+    private void refresh(
+            StoredSegment segment,
+            long id,
+            Set<RaisedIssue> raised,
+            List<DataIssue> known,
+            Set<IssueCause> causes,
+            Instant now) {
+        for (DataIssue one : known) {
+            if (causes.contains(one.raised().cause())) {
+                boolean holds = raised.removeIf(query -> query.asks(one.raised()));
+                if (!holds && one.open() && one.raised().cause() != IssueCause.BROUGHT_IN) {
+                    queries.delete(one);
+                }
+            }
+        }
+        raised.forEach(query -> queries.save(new DataIssue(segment.id(), id, query, now)));
     }
 
     private static DataIssue about(StoredPackage kept, RaisedIssue raised, Instant now) {

@@ -19,6 +19,11 @@ class PackageLookUp {
             + " WHERE (SELECT COUNT(*) FROM benchmark_package p WHERE p.name = wanted.name AND p.segment_id = :segment"
             + " AND p.model_year IS NOT DISTINCT FROM wanted.model_year) > 0";
 
+    private static final String IDS = "SELECT id FROM (SELECT (SELECT MIN(p.id) FROM benchmark_package p"
+            + " WHERE p.name = wanted.name AND p.segment_id = :segment"
+            + " AND p.model_year IS NOT DISTINCT FROM wanted.model_year) AS id"
+            + " FROM UNNEST(:names, :years) AS wanted (name, model_year)) found WHERE id IS NOT NULL";
+
     private static final String OF_DIGEST =
             " FROM benchmark_package p WHERE p.dimension_digest = wanted.digest AND p.segment_id = :segment)";
 
@@ -30,6 +35,16 @@ class PackageLookUp {
 
     PackageLookUp(JdbcClient database) {
         this.database = database;
+    }
+
+    /** The ids of the packages that have one of the names. */
+    List<Long> idsOf(StoredSegment segment, List<PackageName> names) {
+        return database.sql(IDS)
+                .param("names", names.stream().map(PackageName::name).toArray(String[]::new))
+                .param("years", names.stream().map(PackageName::modelYear).toArray(Integer[]::new))
+                .param("segment", segment.id())
+                .query(Long.class)
+                .list();
     }
 
     /** Those of the names that packages of their segment have. */

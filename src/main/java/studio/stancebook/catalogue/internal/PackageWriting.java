@@ -8,17 +8,20 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.DuplicatePackage;
 import studio.stancebook.catalogue.NewPackage;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.catalogue.PackageUpdate;
 import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.classes.ClassRevisions;
 import studio.stancebook.classes.UnknownSegment;
@@ -211,6 +214,50 @@ public class PackageWriting {
         }
         questions.afterChange(kept, draft, now);
         events.publishEvent(PackageEvents.of("changed", kept, before, PackageEvents.facts(kept)));
+    }
+
+    /**
+     * Changes packages within their segments, some of many at a time; values that do not close become queries. What has to
+     * be seen against the whole class is asked by {@link #screenChanged} once all are changed.
+     */
+    public void changeAll(List<PackageUpdate> updates, String by) {
+        updates.forEach(update -> Soundness.requireInRange(update.draft().dimensions()));
+        Map<String, StoredSegment> known =
+                segmentsOf(updates.stream().map(PackageUpdate::draft).toList());
+        Map<Long, Long> begun = new TreeMap<>();
+        known.values().forEach(segment -> begun.put(segment.id(), 0L));
+        begun.replaceAll((id, none) -> revisions.next(id));
+        Chunks.of(updates).forEach(chunk -> changeChunk(chunk, begun, by));
+    }
+
+    private void changeChunk(List<PackageUpdate> updates, Map<Long, Long> begun, String by) {
+        Map<Long, StoredPackage> kept = packages
+                .findAll(updates.stream().map(PackageUpdate::id).toList())
+                .stream()
+                .collect(Collectors.toMap(StoredPackage::id, one -> one));
+        ValueLayout layout = layoutToWrite();
+        Instant now = clock.instant();
+        List<ActivityEvent> told = new ArrayList<>();
+        for (PackageUpdate update : updates) {
+            StoredPackage one =
+                    Optional.ofNullable(kept.get(update.id())).orElseThrow(() -> new UnknownPackage(update.id()));
+            new ExpectedVersion(update.version()).check(one.version(), "package");
+            FieldValues before = PackageEvents.facts(one);
+            one.become(update.draft(), one.segment(), by, now);
+            one.measure(layout, update.draft());
+            one.enterRevision(revision(begun, one.segment().id()));
+            told.add(PackageEvents.of("changed", one, before, PackageEvents.facts(one)));
+        }
+        entities.flush();
+        questions.ofChanged(kept, updates, now);
+        told.forEach(events::publishEvent);
+        entities.flush();
+        entities.clear();
+    }
+
+    /** Brings the queries of changed packages of a segment up to date, as far as they come from its class. */
+    public Map<Long, List<RaisedIssue>> screenChanged(String segment, List<NewPackage> changed) {
+        return questions.seenAgain(segment(segment), changed, clock.instant());
     }
 
     public void delete(long id, ExpectedVersion expected) {

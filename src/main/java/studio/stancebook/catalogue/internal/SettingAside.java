@@ -106,6 +106,26 @@ public class SettingAside {
         kept.values().forEach(entities::detach);
     }
 
+    /** Sets aside a package, or values of it, that was there before. */
+    public void setAsideAgain(AsideDraft draft, String by) {
+        Begun begun = begin(draft.packageId(), null);
+        StoredPackage kept = begun.kept();
+        FieldValues before = facts(kept);
+        if (draft.reason() != null && kept.counts()) {
+            revisions.depart(begun.segmentId(), kept.id(), begun.revision());
+        }
+        setAside(kept, draft, begun.revision(), by);
+        flush(begun);
+        tell("set aside", begun, before, facts(kept));
+        entities.detach(kept);
+    }
+
+    private static FieldValues facts(StoredPackage kept) {
+        FieldValues facts = reason(kept.setAside());
+        kept.valuesSetAside().forEach((key, apart) -> facts.and(key, apart.reason()));
+        return facts;
+    }
+
     private void setAside(StoredPackage kept, AsideDraft draft, long revision, String by) {
         if (draft.reason() != null) {
             kept.setAside(apart(draft.reason(), by, Optional.empty()), by, clock.instant());

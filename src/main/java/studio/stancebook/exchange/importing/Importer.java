@@ -16,6 +16,7 @@ import studio.stancebook.catalogue.Preparation;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.measure.StudioMeasures;
+import studio.stancebook.problem.Conflict;
 
 /**
  * Brings packages in. A file is checked and written row by row in one transaction, all or nothing: what was written before
@@ -71,12 +72,9 @@ public class Importer {
         return turn.take(() -> {
             List<SegmentView> known = segments.all();
             SegmentBook book = new SegmentBook(known, options.createSegments());
-            limit.check(
-                    delivery.content(),
-                    options,
-                    known.stream().mapToLong(SegmentView::packages).sum(),
-                    book::note);
-            return write(delivery, options, book, progress);
+            long there = known.stream().mapToLong(SegmentView::packages).sum();
+            limit.check(delivery.content(), options, there, book::note);
+            return write(delivery, options, book, there, progress);
         });
     }
 
@@ -84,17 +82,22 @@ public class Importer {
      * Writes row by row as it checks, and takes all of it back after a dry run, or when a row is refused that may not be left
      * out.
      */
-    private ImportReport write(Delivery delivery, ImportOptions options, SegmentBook book, ImportProgress progress) {
+    private ImportReport write(
+            Delivery delivery, ImportOptions options, SegmentBook book, long there, ImportProgress progress) {
         return Objects.requireNonNull(transaction.execute(status -> {
             ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
             writer.begin();
             ReportBuilder report =
                     pass(delivery.content(), options, book, writer::write, share -> progress.at(READING * share));
             boolean refused = report.rejected() > 0 && !options.partial();
+            if (!options.dryRun() && options.seen() != null) {
+                requireAsSeen(options.seen(), report.build(book));
+            }
             if (refused || writer.written() == 0) {
                 status.setRollbackOnly();
                 return report.build(book);
             }
+            limit.requireRoom(there, writer.added());
             writer.finish(report, share -> progress.at(READING + (1 - READING) * share));
             if (options.dryRun()) {
                 status.setRollbackOnly();
@@ -106,13 +109,22 @@ public class Importer {
         }));
     }
 
-    /** One event for the whole file. */
+    /** What a person has seen of the changes is what is written, or nothing. */
+    private static void requireAsSeen(String seen, ImportReport now) {
+        if (!seen.equals(now.state())) {
+            throw new Conflict("Packages that the file changes are not as they were when it was checked."
+                    + " Check it again, and look at the differences.");
+        }
+    }
+
+    /** One event for the whole file; each package that it changes has its own beside it. */
     private void tell(Delivery delivery, ImportReport done) {
         String digest = delivery.digest();
         FieldValues facts = FieldValues.of("file", delivery.fileName())
                 .and("sha256", digest)
                 .and("rows", done.rows())
                 .and("broughtIn", done.imported())
+                .and("updated", done.updated() == 0 ? "" : done.updated())
                 .and("rejected", done.rejected())
                 .and("queries", done.queries())
                 .and("newSegments", String.join(", ", done.newSegments()));
@@ -124,10 +136,10 @@ public class Importer {
             PackageFile file,
             ImportOptions options,
             SegmentBook book,
-            Consumer<List<Accepted>> sink,
+            Consumer<RowBatch> sink,
             ImportProgress progress) {
         RowRules rules = new RowRules(book, measures.current(), preparation.now());
-        RowPass pass = new RowPass(catalogue, rules, options.partial(), sink);
+        RowPass pass = new RowPass(catalogue, rules, options, sink);
         try (PackageRows rows = file.open(options)) {
             return pass.read(rows, progress);
         } catch (IOException failure) {

@@ -1,11 +1,14 @@
 package studio.stancebook.exchange.importing;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionJson;
@@ -57,7 +60,21 @@ final class JsonPackage {
                         set,
                         reason(tree.get(Field.SET_ASIDE.key())),
                         reasons(tree.get(Field.VALUES_SET_ASIDE.key())),
-                        questions(tree.get(Field.QUERIES.key())));
+                        questions(tree.get(Field.QUERIES.key())),
+                        named(tree));
+    }
+
+    private static Set<Field> named(Map<?, ?> tree) {
+        Set<Field> named = EnumSet.noneOf(Field.class);
+        if (tree.get(Field.ORIGIN.key()) != null) {
+            named.add(Field.ORIGIN);
+        }
+        if (tree.get(DIMENSIONS) instanceof Map<?, ?> dimensions) {
+            Stream.of(Field.SCALE, Field.EDITION)
+                    .filter(field -> dimensions.get(field.key()) != null)
+                    .forEach(named::add);
+        }
+        return named;
     }
 
     private static String text(Map<?, ?> tree, Field field) {

@@ -16,7 +16,7 @@ final class KeyIndex {
     private int size;
     private final MessageDigest digest = sha256();
 
-    private static MessageDigest sha256() {
+    static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException missing) {

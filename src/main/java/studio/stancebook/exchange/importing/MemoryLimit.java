@@ -30,14 +30,15 @@ final class MemoryLimit {
     }
 
     /**
-     * Refuses a file with more packages than there is room for, before any is written.
+     * Refuses a file with more packages than there is room for, before any is written; of a file that changes packages that
+     * are there, it is known later how many are new.
      *
      * @param there how many packages there are
      * @param segments takes the segment of each package
      * @throws TooLarge telling what would do
      */
     void check(PackageFile file, ImportOptions options, long there, Consumer<NamedSegment> segments) {
-        long room = Math.max(0, packages() - there);
+        long room = Math.max(0, packages() - (options.update() ? 0 : there));
         try (PackageRows rows = file.open(options)) {
             long found = 0;
             for (NamedSegment segment = rows.segment(); segment != null; segment = rows.segment()) {
@@ -48,6 +49,18 @@ final class MemoryLimit {
             }
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
+        }
+    }
+
+    /**
+     * Refuses what turned out to be more new packages than there is room for.
+     *
+     * @throws TooLarge telling what would do
+     */
+    void requireRoom(long there, long added) {
+        long room = Math.max(0, packages() - there);
+        if (added > room) {
+            throw tooMany(room, there);
         }
     }
 

@@ -1,8 +1,11 @@
 package studio.stancebook.exchange.importing;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import studio.stancebook.exchange.mapping.Problems;
@@ -21,6 +24,11 @@ final class ReportBuilder {
     private int rejected;
     private int allErrors;
     private int allQueries;
+    private final List<RowChange> changes = new ArrayList<>();
+    private final MessageDigest digest = KeyIndex.sha256();
+    private byte[] state = {};
+    private int updated;
+    private int unchanged;
 
     /** Takes a row that stays out; queries about it are of no use then. */
     void rejected(Problems problems) {
@@ -41,6 +49,23 @@ final class ReportBuilder {
         segments.add(segment);
         problems.found().forEach(this::query);
         allQueries += problems.moreQueries();
+    }
+
+    /** Takes a row that changes a package of this version; it is taken as accepted too. */
+    void updated(RowChange change, long version) {
+        updated++;
+        digest.update(state);
+        state = digest.digest((change.packageId() + " " + version).getBytes(StandardCharsets.UTF_8));
+        if (changes.size() < MOST_LISTED) {
+            changes.add(change);
+        }
+    }
+
+    /** Takes a row that says what is recorded already, with what of it could not be read. */
+    void unchanged(List<RowProblem> leftOut) {
+        rows++;
+        unchanged++;
+        leftOut.forEach(this::query);
     }
 
     /** Takes a query about a row that came in, which was found only when all were there. */
@@ -67,13 +92,18 @@ final class ReportBuilder {
         listed.sort(Comparator.comparingLong(RowProblem::row));
         return new ImportReport(
                 rows,
-                rows - rejected,
+                rows - rejected - unchanged,
                 rejected,
+                updated,
+                unchanged,
                 allErrors,
                 allQueries,
                 0,
                 book.newNames(segments),
                 listed,
-                allErrors + allQueries - listed.size());
+                allErrors + allQueries - listed.size(),
+                changes,
+                updated - changes.size(),
+                HexFormat.of().formatHex(state));
     }
 }

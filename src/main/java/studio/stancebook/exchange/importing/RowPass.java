@@ -3,12 +3,14 @@ package studio.stancebook.exchange.importing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageName;
+import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.dimension.RangeChecks;
 import studio.stancebook.exchange.mapping.Field;
 import studio.stancebook.exchange.mapping.RowReading;
 
@@ -20,20 +22,20 @@ final class RowPass {
 
     private final Catalogue catalogue;
     private final RowRules rules;
-    private final boolean partial;
+    private final ImportOptions options;
     private final ReportBuilder report = new ReportBuilder();
-    private final Consumer<List<Accepted>> sink;
+    private final Consumer<RowBatch> sink;
     private boolean atEnd;
     private double share;
 
     /**
-     * @param partial whether rows still come in when others were refused
+     * @param options whether rows still come in when others were refused, and whether they may change what is there
      * @param sink takes the rows that come in, some at a time
      */
-    RowPass(Catalogue catalogue, RowRules rules, boolean partial, Consumer<List<Accepted>> sink) {
+    RowPass(Catalogue catalogue, RowRules rules, ImportOptions options, Consumer<RowBatch> sink) {
         this.catalogue = catalogue;
         this.rules = rules;
-        this.partial = partial;
+        this.options = options;
         this.sink = sink;
     }
 
@@ -77,31 +79,55 @@ final class RowPass {
                 names.add(checked.accepted().draft().packageName());
             }
         }
-        Set<PackageName> taken = names.isEmpty() ? Set.of() : catalogue.taken(names);
-        List<Checked> good = new ArrayList<>();
-        for (Checked checked : batch) {
-            Accepted accepted = checked.accepted();
-            if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
-                good.add(checked);
-            } else {
-                report.rejected(checked.row().problems());
-            }
+        RowBatch good = new RowBatch(new ArrayList<>(), new ArrayList<>());
+        if (options.update()) {
+            Map<PackageName, PackageView> there = catalogue.named(names);
+            batch.forEach(checked -> sortByWhatIsThere(checked, there, good));
+        } else {
+            Set<PackageName> taken = names.isEmpty() ? Set.of() : catalogue.taken(names);
+            batch.forEach(checked -> sortByName(checked, taken, good));
         }
-        if (!good.isEmpty()) {
-            accept(good);
+        if (!good.isEmpty() && (options.partial() || report.rejected() == 0)) {
+            sink.accept(good);
         }
     }
 
-    private void accept(List<Checked> good) {
-        List<Accepted> rows = new ArrayList<>();
-        for (Checked checked : good) {
-            Accepted accepted = Objects.requireNonNull(checked.accepted());
-            rows.add(accepted);
+    private void sortByName(Checked checked, Set<PackageName> taken, RowBatch good) {
+        Accepted accepted = checked.accepted();
+        if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
+            good.added().add(accepted);
             report.accepted(accepted.draft().segment(), checked.row().problems());
+        } else {
+            report.rejected(checked.row().problems());
         }
-        if (partial || report.rejected() == 0) {
-            sink.accept(rows);
+    }
+
+    private void sortByWhatIsThere(Checked checked, Map<PackageName, PackageView> there, RowBatch good) {
+        Accepted accepted = checked.accepted();
+        PackageView known = accepted == null ? null : there.get(accepted.draft().packageName());
+        if (accepted == null || known == null) {
+            sortByName(checked, Set.of(), good);
+            return;
         }
+        RowUpdate update = RowUpdate.of(accepted, known);
+        if (update.unchanged()) {
+            report.unchanged(accepted.leftOut());
+        } else if (isInRange(checked.row(), update)) {
+            good.updated().add(update);
+            report.accepted(known.segment(), checked.row().problems());
+            report.updated(update.change(), known.version());
+        } else {
+            report.rejected(checked.row().problems());
+        }
+    }
+
+    /** What a row changes may be in range by itself and not with what is recorded, such as another scale. */
+    private static boolean isInRange(RowReading row, RowUpdate update) {
+        if (update.update() != null) {
+            RangeChecks.problemsOf(update.update().draft().dimensions())
+                    .forEach(error -> row.problems().error(error.field(), "", error.message()));
+        }
+        return !row.problems().anyError();
     }
 
     private static boolean isTaken(RowReading row, Accepted accepted, Set<PackageName> taken) {
@@ -111,7 +137,8 @@ final class RowPass {
                     .error(
                             row.columnOf().apply(Field.NAME.key()),
                             accepted.draft().name(),
-                            "The catalogue has a package of this name, segment and model year already.");
+                            "The catalogue has a package of this name, segment and model year already."
+                                    + " Rename it, or update those that exist.");
         }
         return isTaken;
     }

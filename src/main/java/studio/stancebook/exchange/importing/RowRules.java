@@ -94,12 +94,13 @@ final class RowRules {
                     "Row " + same + " has the same name, segment and model year.");
             return null;
         }
+        List<RowProblem> leftOut = problems.found();
         List<String> questions = new ArrayList<>(row.queries());
-        problems.found().stream().map(RowProblem::question).forEach(questions::add);
+        leftOut.stream().map(RowProblem::question).forEach(questions::add);
         PackageDraft draft = new PackageDraft(row.name(), segment, year, row.origin(), row.dimensions(), questions);
         row.queries().forEach(query -> problems.query(reading.columnOf().apply(Field.QUERIES.key()), "", query));
         draft.disagreements().forEach(d -> problems.query(String.join(", ", d.keys()), "", d.message()));
         prepared.accept(draft);
-        return new Accepted(reading.row(), draft, row.setAside(), row.valuesSetAside());
+        return new Accepted(reading.row(), draft, row.setAside(), row.valuesSetAside(), row.named(), leftOut);
     }
 }

@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Origin;
 
@@ -102,6 +105,13 @@ final class FieldCells {
             }
         });
         return known;
+    }
+
+    /** Those of origin, scale and edition that the row names. */
+    Set<Field> named() {
+        return Stream.of(Field.ORIGIN, Field.SCALE, Field.EDITION)
+                .filter(field -> !value(field).isEmpty())
+                .collect(Collectors.toSet());
     }
 
     private String value(Field field) {

@@ -2,6 +2,7 @@ package studio.stancebook.exchange.mapping;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
@@ -14,6 +15,7 @@ import studio.stancebook.dimension.Origin;
  * @param setAside the reason why it does not count in its class; null when it counts
  * @param valuesSetAside the reasons why single values do not count, by their keys
  * @param queries open questions that it brings with it
+ * @param named those of origin, scale and edition that the file names, and that are not taken for granted
  */
 public record RowDraft(
         String name,
@@ -24,10 +26,12 @@ public record RowDraft(
         DimensionSet dimensions,
         @Nullable String setAside,
         Map<String, String> valuesSetAside,
-        List<String> queries) {
+        List<String> queries,
+        Set<Field> named) {
 
     public RowDraft {
         valuesSetAside = Map.copyOf(valuesSetAside);
         queries = List.copyOf(queries);
+        named = Set.copyOf(named);
     }
 }

@@ -84,7 +84,8 @@ public final class RowReader {
                 dimensions(wheelbase.getAsDouble(), rowOrigin, fields, cells, problems),
                 setAside.isEmpty() ? null : setAside,
                 PackedText.parseLines(fields.text(Field.VALUES_SET_ASIDE)),
-                fields.lines(Field.QUERIES));
+                fields.lines(Field.QUERIES),
+                fields.named());
         cells.queryFormulas();
         return draft;
     }

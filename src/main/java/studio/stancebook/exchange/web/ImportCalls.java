@@ -53,6 +53,7 @@ class ImportCalls {
      * Brings in a CSV file, a workbook or JSON.
      *
      * @param mapping what the columns hold; without one it is guessed from the headings
+     * @param update change packages that are there where a row differs, instead of refusing the row
      * @param sheet of a workbook; the first without it
      */
     @PostMapping(path = "/api/v1/packages/imports", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
@@ -64,11 +65,13 @@ class ImportCalls {
             @RequestParam(defaultValue = "false") boolean dryRun,
             @RequestParam(defaultValue = "false") boolean partial,
             @RequestParam(defaultValue = "false") boolean createSegments,
+            @RequestParam(defaultValue = "false") boolean update,
             @RequestParam(defaultValue = "specification") String origin,
             @RequestParam(required = false) @Nullable String sheet,
             HttpServletRequest request) {
         requireMayCreate(who, createSegments);
-        ImportOptions options = new ImportOptions(dryRun, partial, createSegments, origin(origin));
+        ImportOptions options =
+                new ImportOptions(dryRun, partial, createSegments, origin(origin), update, Map.of(), null);
         Path kept = files.keep(file);
         try {
             PackageFile packages = PackageFile.of(kept, mapping == null ? null : tree(mapping), sheet);

@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.web;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.exchange.importing.ImportOptions;
@@ -8,6 +9,7 @@ import studio.stancebook.exchange.importing.ImportOptions;
 record OptionsForm(
         @Nullable Boolean partial,
         @Nullable Boolean createSegments,
+        @Nullable Boolean update,
         @Nullable String origin) {
 
     static final ImportOptions USUAL = new ImportOptions(true, false, false, Origin.SPECIFICATION);
@@ -15,7 +17,14 @@ record OptionsForm(
     ImportOptions options() {
         Origin known =
                 origin == null ? Origin.SPECIFICATION : Origin.ofKey(origin).orElse(Origin.SPECIFICATION);
-        return new ImportOptions(true, Boolean.TRUE.equals(partial), makesSegments(), known);
+        return new ImportOptions(
+                true,
+                Boolean.TRUE.equals(partial),
+                makesSegments(),
+                known,
+                Boolean.TRUE.equals(update),
+                Map.of(),
+                null);
     }
 
     boolean makesSegments() {

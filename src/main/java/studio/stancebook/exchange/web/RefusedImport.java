@@ -44,10 +44,14 @@ record RefusedImport(
                         0,
                         all.rejected(),
                         0,
+                        all.unchanged(),
+                        0,
                         0,
                         all.newSegments(),
                         all.problems(),
-                        all.problemsNotListed()));
+                        all.problemsNotListed(),
+                        all.changes(),
+                        all.changesNotListed()));
     }
 
     private static FieldError error(RowProblem problem) {

@@ -1,7 +1,10 @@
 package studio.stancebook.exchange.web;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import studio.stancebook.exchange.importing.ImportReport;
+import studio.stancebook.exchange.importing.RowChange;
+import studio.stancebook.exchange.importing.ValueChange;
 import studio.stancebook.exchange.mapping.RowProblem;
 
 /**
@@ -14,11 +17,23 @@ record ReportAnswer(
         int rows,
         int accepted,
         int rejected,
+        int updated,
+        int unchanged,
         int queries,
         int imported,
         List<String> newSegments,
         List<ProblemAnswer> problems,
-        int problemsNotListed) {
+        int problemsNotListed,
+        List<ChangeAnswer> changes,
+        int changesNotListed) {
+
+    /** What a row changes, or would change, of a package that is there. */
+    record ChangeAnswer(long row, @JsonProperty("package") long packageId, String name, List<ValueChange> values) {
+
+        static ChangeAnswer of(RowChange change) {
+            return new ChangeAnswer(change.row(), change.packageId(), change.title(), change.values());
+        }
+    }
 
     /**
      * One problem.
@@ -43,10 +58,14 @@ record ReportAnswer(
                 report.rows(),
                 report.accepted(),
                 report.rejected(),
+                report.updated(),
+                report.unchanged(),
                 report.queries(),
                 report.imported(),
                 report.newSegments(),
                 report.problems().stream().map(ProblemAnswer::of).toList(),
-                report.problemsNotListed());
+                report.problemsNotListed(),
+                report.changes().stream().map(ChangeAnswer::of).toList(),
+                report.changesNotListed());
     }
 }

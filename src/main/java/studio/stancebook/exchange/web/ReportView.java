@@ -9,12 +9,12 @@ import studio.stancebook.exchange.mapping.RowProblem;
 /**
  * What came of a run, for the page.
  *
- * @param state which of the sentences of the page says it: good, some, refused, nothing, done, stopped
+ * @param state which of the sentences of the page says it: good, some, refused, nothing, same, done, stopped
  */
-record ReportView(ImportReport report, String state) {
+record ReportView(ImportReport report, String state, List<ChangeWords.ChangeLine> changes) {
 
-    static ReportView of(ImportStatus run, ImportReport report, ImportOptions options) {
-        return new ReportView(report, state(run, report, options));
+    static ReportView of(ImportStatus run, ImportReport report, ImportOptions options, ChangeWords words) {
+        return new ReportView(report, state(run, report, options), words.lines(report.changes()));
     }
 
     private static String state(ImportStatus run, ImportReport report, ImportOptions options) {
@@ -22,7 +22,7 @@ record ReportView(ImportReport report, String state) {
             return "done";
         }
         if (report.accepted() == 0) {
-            return "nothing";
+            return report.rejected() == 0 && report.unchanged() > 0 ? "same" : "nothing";
         }
         if (report.rejected() > 0 && !options.partial()) {
             return run.dryRun() ? "refused" : "stopped";
@@ -43,6 +43,16 @@ record ReportView(ImportReport report, String state) {
     /** Whether it would help to keep the good rows only. */
     public boolean partialHelps() {
         return state.equals("refused") || state.equals("stopped");
+    }
+
+    /** How many of the rows are new packages. */
+    public int added() {
+        return report.accepted() - report.updated();
+    }
+
+    /** Whether anything is said of packages that are there already. */
+    public boolean aboutKnown() {
+        return report.updated() + report.unchanged() > 0;
     }
 
     public boolean done() {

@@ -44,8 +44,10 @@ class UploadPage {
     private final Uploads uploads;
     private final ImportWizard wizard;
     private final TargetWords words;
+    private final ChangeWords changes;
 
-    UploadPage(Uploads uploads, ImportWizard wizard, TargetWords words) {
+    UploadPage(Uploads uploads, ImportWizard wizard, TargetWords words, ChangeWords changes) {
+        this.changes = changes;
         this.uploads = uploads;
         this.wizard = wizard;
         this.words = words;
@@ -92,10 +94,9 @@ class UploadPage {
             @ModelAttribute("upload") Upload upload,
             Model model,
             HttpServletResponse response) {
-        ImportOptions before = options(upload);
         upload.choose(
                 Objects.requireNonNullElse(upload.choices(), List.of()),
-                new ImportOptions(true, true, before.createSegments(), before.origin()));
+                options(upload).keepingGoodRows());
         return checked(who, upload, model, response);
     }
 
@@ -117,15 +118,16 @@ class UploadPage {
         return choices;
     }
 
-    /** Brings in what was checked. */
+    /** Brings in what was checked: where packages changed since that it would change, nothing. */
     @PostMapping("/write")
     String write(@AuthenticationPrincipal SignedIn who, @ModelAttribute("upload") Upload upload) {
         ImportOptions wished = options(upload);
         ImportCalls.requireMayCreate(who, wished.createSegments());
-        wizard.start(
-                upload,
-                new ImportOptions(false, wished.partial(), wished.createSegments(), wished.origin()),
-                who.name());
+        ImportJob check = upload.job();
+        ImportReport seen = check == null ? null : check.status().report();
+        if (seen != null) {
+            wizard.start(upload, wished.writing(seen.state()), who.name());
+        }
         return toReport(upload);
     }
 
@@ -138,7 +140,7 @@ class UploadPage {
         ImportStatus run = job.status();
         ImportReport report = run.report();
         model.addAttribute("run", run);
-        model.addAttribute("view", report == null ? null : ReportView.of(run, report, options(upload)));
+        model.addAttribute("view", report == null ? null : ReportView.of(run, report, options(upload), changes));
         return "exchange/report";
     }
 
