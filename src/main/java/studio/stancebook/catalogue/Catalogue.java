@@ -111,6 +111,11 @@ public class Catalogue {
         return named.of(names);
     }
 
+    /** The names of the packages of these ids. */
+    public Map<Long, String> names(Collection<Long> ids) {
+        return reading.names(List.copyOf(ids));
+    }
+
     /**
      * Changes packages within their segments, as part of a larger transaction that locked these; each change is a line of
      * its own in the activity record. Values that do not close become queries.

@@ -25,6 +25,7 @@ import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageDraft;
+import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
 
@@ -158,6 +159,36 @@ class BringInPagesTest {
         assertThat(again).contains("2 of the rows can be imported, 1 cannot").contains("Query");
         report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
         assertThat(packages()).isEqualTo(2);
+    }
+
+    @Test
+    @Timeout(value = 2, unit = TimeUnit.MINUTES)
+    void givesTheRefusedRowsToMendAndTakesThemMended() {
+        segments.create(segment, segment, "");
+        StudioBrowser browser = browser(Role.DESIGNER);
+        String upload = send(browser, "name,segment,wheelbase\n=Gull,$S,long\nTern,$S,2600\n");
+        String checked = report(
+                browser,
+                browser.submit(
+                        upload, upload + "/check", asShown(browser.get(upload).body(), "partial", "true")));
+        assertThat(checked).contains("The refused row as a table").contains(">=Gull<");
+
+        HttpResponse<String> refused = browser.get(upload + "/refused.csv");
+        assertThat(refused.headers().firstValue("Content-Disposition"))
+                .contains("attachment; filename=\"cars-refused.csv\"");
+        assertThat(refused.body())
+                .startsWith("Refused because,name,segment,wheelbase\r\n\"wheelbase \"\"long\"\": ")
+                .endsWith(",'=Gull," + segment + ",long\r\n")
+                .doesNotContain("Tern");
+
+        String mended = send(browser, refused.body().replace(",long", ",2500"));
+        String again = report(
+                browser,
+                browser.submit(
+                        mended, mended + "/check", asShown(browser.get(mended).body(), "x", "")));
+        assertThat(again).contains("The one row can be imported");
+        report(browser, browser.submit(mended + "/report", mended + "/write", Map.of()));
+        assertThat(catalogue.exists(new PackageName("=Gull", segment, null))).isTrue();
     }
 
     @Test

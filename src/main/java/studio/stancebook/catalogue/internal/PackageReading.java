@@ -2,6 +2,7 @@ package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,13 @@ public class PackageReading {
         return inOrder(ids).stream()
                 .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
                 .toList();
+    }
+
+    /** The names of the packages of these ids. */
+    public Map<Long, String> names(List<Long> ids) {
+        Map<Long, String> names = new HashMap<>();
+        Chunks.of(ids).forEach(chunk -> packages.titles(chunk).forEach(title -> names.put(title.id(), title.name())));
+        return names;
     }
 
     public List<PackageChange> lastChanged(int most) {

@@ -9,14 +9,22 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.function.Consumer;
+import studio.stancebook.exchange.mapping.RowReading;
 
 /**
  * A file that somebody brings in.
  *
  * @param fileName as its sender calls it, for showing only
  * @param by the name of who brings it in
+ * @param refused takes the rows that are refused
  */
-public record Delivery(PackageFile content, String fileName, String by) {
+public record Delivery(PackageFile content, String fileName, String by, Consumer<RowReading> refused) {
+
+    /** A file whose refused rows nobody wants back. */
+    public Delivery(PackageFile content, String fileName, String by) {
+        this(content, fileName, by, row -> {});
+    }
 
     /** SHA-256 of the file, by which whoever still has it can tell that it was this one. */
     String digest() {

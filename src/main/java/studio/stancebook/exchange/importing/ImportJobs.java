@@ -1,5 +1,8 @@
 package studio.stancebook.exchange.importing;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -22,9 +25,11 @@ public class ImportJobs implements DisposableBean {
     private static final int PATIENCE_SECONDS = 20;
 
     private final Importer importer;
+    private final ReceivedFiles files;
     private final ThreadPoolExecutor executor;
 
-    ImportJobs(Importer importer) {
+    ImportJobs(Importer importer, ReceivedFiles files) {
+        this.files = files;
         this.importer = importer;
         this.executor = new ThreadPoolExecutor(
                 1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(MOST_WAITING), work -> new Thread(work, "imports"));
@@ -46,8 +51,8 @@ public class ImportJobs implements DisposableBean {
             ImportJob job = new ImportJob(options.dryRun());
             try {
                 upload.start(job);
-                executor.execute(new DelegatingSecurityContextRunnable(
-                        () -> run(job, new Delivery(file, upload.fileName(), by), options)));
+                executor.execute(
+                        new DelegatingSecurityContextRunnable(() -> run(job, file, upload.fileName(), by, options)));
             } catch (RejectedExecutionException full) {
                 job.failed("Too many imports are waiting.");
                 throw new TooMany("Too many imports are waiting; try again later.");
@@ -55,9 +60,12 @@ public class ImportJobs implements DisposableBean {
         }
     }
 
-    private void run(ImportJob job, Delivery delivery, ImportOptions options) {
+    private void run(ImportJob job, PackageFile file, String fileName, String by, ImportOptions options) {
         try {
-            job.done(importer.run(delivery, options, job::at));
+            job.done(
+                    file instanceof PackageFile.OfTable table
+                            ? ofTable(job, table, fileName, by, options)
+                            : importer.run(new Delivery(file, fileName, by), options, job::at));
         } catch (Refusal refused) {
             job.failed(refused.detail());
         } catch (RuntimeException failure) {
@@ -67,6 +75,26 @@ public class ImportJobs implements DisposableBean {
         } catch (Error fatal) {
             job.failed("The server could not do this, and nothing was brought in.");
             throw fatal;
+        }
+    }
+
+    private ImportReport ofTable(
+            ImportJob job, PackageFile.OfTable table, String fileName, String by, ImportOptions options) {
+        Path path = files.newFile("refused");
+        ImportReport report = null;
+        try {
+            RefusedRows refused = new RefusedRows(path, table.headings());
+            try (refused) {
+                report = importer.run(new Delivery(table, fileName, by, refused::add), options, job::at);
+            }
+            job.keep(new ImportJob.RefusedTable(path, refused.rows()));
+            return report;
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } finally {
+            if (report == null) {
+                ReceivedFiles.delete(path);
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.LongUnaryOperator;
 import studio.stancebook.catalogue.AsideDraft;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.NewPackage;
@@ -122,20 +123,29 @@ final class ImportWriter {
     }
 
     private void screenChanged(ReportBuilder report) {
-        changedBySegment.forEach((segment, packages) -> new TreeMap<>(catalogue.screenChanged(segment, packages))
-                .forEach((id, values) -> values.forEach(value -> report.query(new RowProblem(
-                        rowOfChanged.getOrDefault(id, 0L), value.key(), "", value.question(), Severity.QUERY)))));
+        changedBySegment.forEach((segment, packages) ->
+                query(report, catalogue.screenChanged(segment, packages), id -> rowOfChanged.getOrDefault(id, 0L)));
     }
 
     private void screen(ReportBuilder report, ImportProgress progress) {
         int screened = 0;
         for (Map.Entry<String, WrittenRows> segment : bySegment.entrySet()) {
             WrittenRows rows = segment.getValue();
-            new TreeMap<>(catalogue.screen(segment.getKey(), rows.written()))
-                    .forEach((id, values) -> values.forEach(value -> report.query(
-                            new RowProblem(rows.rowOf(id), value.key(), "", value.question(), Severity.QUERY))));
+            query(report, catalogue.screen(segment.getKey(), rows.written()), rows::rowOf);
             screened += rows.size();
             progress.at(screened / (double) written);
         }
+    }
+
+    private void query(ReportBuilder report, Map<Long, List<Catalogue.Screened>> asked, LongUnaryOperator rowOf) {
+        Map<Long, String> names = catalogue.names(asked.keySet());
+        new TreeMap<>(asked)
+                .forEach((id, values) -> values.forEach(value -> report.query(new RowProblem(
+                        rowOf.applyAsLong(id),
+                        names.getOrDefault(id, ""),
+                        value.key(),
+                        "",
+                        value.question(),
+                        Severity.QUERY))));
     }
 }

@@ -87,8 +87,7 @@ public class Importer {
         return Objects.requireNonNull(transaction.execute(status -> {
             ImportWriter writer = new ImportWriter(catalogue, segments, book, delivery.by());
             writer.begin();
-            ReportBuilder report =
-                    pass(delivery.content(), options, book, writer::write, share -> progress.at(READING * share));
+            ReportBuilder report = pass(delivery, options, book, writer::write, share -> progress.at(READING * share));
             boolean refused = report.rejected() > 0 && !options.partial();
             if (!options.dryRun() && options.seen() != null) {
                 requireAsSeen(options.seen(), report.build(book));
@@ -133,14 +132,14 @@ public class Importer {
     }
 
     private ReportBuilder pass(
-            PackageFile file,
+            Delivery delivery,
             ImportOptions options,
             SegmentBook book,
             Consumer<RowBatch> sink,
             ImportProgress progress) {
         RowRules rules = new RowRules(book, measures.current(), preparation.now());
-        RowPass pass = new RowPass(catalogue, rules, options, sink);
-        try (PackageRows rows = file.open(options)) {
+        RowPass pass = new RowPass(catalogue, rules, options, sink, delivery.refused());
+        try (PackageRows rows = delivery.content().open(options)) {
             return pass.read(rows, progress);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

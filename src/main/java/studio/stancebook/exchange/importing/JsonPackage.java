@@ -34,14 +34,14 @@ final class JsonPackage {
 
     /** @param tree the package; null when it is no object */
     RowReading read(long row, @Nullable Map<?, ?> tree) {
-        Problems problems = new Problems(row, options.partial());
+        Problems problems = new Problems(row, tree == null ? "" : text(tree, Field.NAME), options.partial());
         RowDraft draft = null;
         if (tree == null) {
             problems.error("", "", "A package is an object, {\"name\": ..., \"segment\": ..., \"dimensions\": {...}}.");
         } else {
             draft = draft(tree, problems);
         }
-        return new RowReading(row, problems.anyError() ? null : draft, problems, UnaryOperator.identity());
+        return new RowReading(row, problems.anyError() ? null : draft, problems, UnaryOperator.identity(), null);
     }
 
     private @Nullable RowDraft draft(Map<?, ?> tree, Problems problems) {

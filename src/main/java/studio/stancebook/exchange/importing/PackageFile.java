@@ -38,6 +38,13 @@ public sealed interface PackageFile {
             return file.path();
         }
 
+        /** The headings of its columns. */
+        List<String> headings() throws IOException {
+            try (Table table = file.open(sheet)) {
+                return table.headings();
+            }
+        }
+
         @Override
         public PackageRows open(ImportOptions options) throws IOException {
             return new TableRows(file.open(sheet), new RowReader(mapping, options.partial(), options.origin()));

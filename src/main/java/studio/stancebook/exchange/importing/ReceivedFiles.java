@@ -35,6 +35,15 @@ public class ReceivedFiles {
         return folder.path();
     }
 
+    /** A new file beside those that were sent; whoever asked deletes it. */
+    Path newFile(String prefix) {
+        try {
+            return folder.newFile(prefix, ".tmp");
+        } catch (IOException failure) {
+            throw new UncheckedIOException("A file could not be made", failure);
+        }
+    }
+
     /** Keeps a file that was sent; whoever asked deletes it. */
     public Path keep(MultipartFile sent) {
         if (sent.isEmpty()) {

@@ -25,14 +25,22 @@ final class RowPass {
     private final ImportOptions options;
     private final ReportBuilder report = new ReportBuilder();
     private final Consumer<RowBatch> sink;
+    private final Consumer<RowReading> refused;
     private boolean atEnd;
     private double share;
 
     /**
      * @param options whether rows still come in when others were refused, and whether they may change what is there
+     * @param refused takes the rows that do not
      * @param sink takes the rows that come in, some at a time
      */
-    RowPass(Catalogue catalogue, RowRules rules, ImportOptions options, Consumer<RowBatch> sink) {
+    RowPass(
+            Catalogue catalogue,
+            RowRules rules,
+            ImportOptions options,
+            Consumer<RowBatch> sink,
+            Consumer<RowReading> refused) {
+        this.refused = refused;
         this.catalogue = catalogue;
         this.rules = rules;
         this.options = options;
@@ -92,13 +100,18 @@ final class RowPass {
         }
     }
 
+    private void reject(RowReading row) {
+        report.rejected(row.problems());
+        refused.accept(row);
+    }
+
     private void sortByName(Checked checked, Set<PackageName> taken, RowBatch good) {
         Accepted accepted = checked.accepted();
         if (accepted != null && !isTaken(checked.row(), accepted, taken)) {
             good.added().add(accepted);
             report.accepted(accepted.draft().segment(), checked.row().problems());
         } else {
-            report.rejected(checked.row().problems());
+            reject(checked.row());
         }
     }
 
@@ -117,7 +130,7 @@ final class RowPass {
             report.accepted(known.segment(), checked.row().problems());
             report.updated(update.change(), known.version());
         } else {
-            report.rejected(checked.row().problems());
+            reject(checked.row());
         }
     }
 

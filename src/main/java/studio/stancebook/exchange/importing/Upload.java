@@ -78,6 +78,7 @@ public final class Upload {
         if (!name.equals(sheet)) {
             sheet = name;
             choices = null;
+            forgetJob();
             job = null;
         }
     }
@@ -109,6 +110,20 @@ public final class Upload {
     }
 
     void start(ImportJob started) {
+        forgetJob();
         job = started;
+    }
+
+    /** Deletes the file and what runs over it left. */
+    void delete() {
+        ReceivedFiles.delete(path);
+        forgetJob();
+    }
+
+    private void forgetJob() {
+        ImportJob before = job;
+        if (before != null) {
+            before.forget();
+        }
     }
 }

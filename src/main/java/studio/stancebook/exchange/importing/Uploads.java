@@ -71,7 +71,7 @@ public class Uploads {
                 throw new Conflict("A file of yours is being brought in at this moment; wait until it is done.");
             }
             if (old != null) {
-                ReceivedFiles.delete(old.path());
+                old.delete();
             }
             return upload;
         });
@@ -98,7 +98,7 @@ public class Uploads {
             if (current != upload || current.busy()) {
                 return current;
             }
-            ReceivedFiles.delete(current.path());
+            current.delete();
             return null;
         });
     }

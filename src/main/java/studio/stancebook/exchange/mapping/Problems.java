@@ -10,6 +10,7 @@ public final class Problems {
     static final int MOST_LISTED = 100;
 
     private final long row;
+    private final String vehicle;
     private final boolean partial;
     private final List<RowProblem> found = new ArrayList<>();
     private int errors;
@@ -17,10 +18,12 @@ public final class Problems {
 
     /**
      * @param row the number of the row
+     * @param vehicle the name in the row; empty where it has none
      * @param partial true when an optional value is left out with a query, false when it keeps the row out
      */
-    public Problems(long row, boolean partial) {
+    public Problems(long row, String vehicle, boolean partial) {
         this.row = row;
+        this.vehicle = vehicle;
         this.partial = partial;
     }
 
@@ -51,7 +54,7 @@ public final class Problems {
     private void add(String column, String value, String message, Severity severity) {
         int before = severity == Severity.ERROR ? errors++ : queries++;
         if (before < MOST_LISTED) {
-            found.add(new RowProblem(row, column, value, message, severity));
+            found.add(new RowProblem(row, vehicle, column, value, message, severity));
         }
     }
 

@@ -6,13 +6,15 @@ import studio.stancebook.exchange.table.TextLimit;
  * Something about one row that a person should know.
  *
  * @param row as a person counts, the heading being row 1
+ * @param vehicle the name in the row, shortened; empty where it has none
  * @param column the heading of the column, several with commas between; empty when it is about the row as a whole
  * @param value what is there, shortened; empty when nothing is
  * @param message what is wrong, and what would be accepted
  */
-public record RowProblem(long row, String column, String value, String message, Severity severity) {
+public record RowProblem(long row, String vehicle, String column, String value, String message, Severity severity) {
 
     public RowProblem {
+        vehicle = TextLimit.shown(vehicle);
         column = TextLimit.shown(column);
         value = TextLimit.shown(value);
     }

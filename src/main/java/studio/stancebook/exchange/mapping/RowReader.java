@@ -10,6 +10,7 @@ import studio.stancebook.dimension.Edition;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.exchange.table.TableRow;
+import studio.stancebook.problem.CellGuard;
 
 /**
  * Reads rows by a mapping. Name, segment and wheelbase must be there; any other value that cannot be read keeps the row
@@ -38,13 +39,13 @@ public final class RowReader {
 
     /** Reads one row; never throws for what is in it. */
     public RowReading read(TableRow row) {
-        Problems problems = new Problems(row.number(), partial);
+        Problems problems = new Problems(row.number(), vehicle(row), partial);
         if (row.fault() != null) {
             problems.error("", "", row.fault());
-            return new RowReading(row.number(), null, problems, this::column);
+            return new RowReading(row.number(), null, problems, this::column, row);
         }
         RowDraft draft = draft(new CellReader(row, problems), problems);
-        return new RowReading(row.number(), problems.anyError() ? null : draft, problems, this::column);
+        return new RowReading(row.number(), problems.anyError() ? null : draft, problems, this::column, row);
     }
 
     /** Reads what a row says of its segment alone. */
@@ -52,9 +53,15 @@ public final class RowReader {
         if (row.fault() != null) {
             return NamedSegment.NONE;
         }
-        Problems unread = new Problems(row.number(), partial);
+        Problems unread = new Problems(row.number(), "", partial);
         FieldCells fields = new FieldCells(mapping, new CellReader(row, unread), unread);
         return new NamedSegment(fields.text(Field.SEGMENT), fields.text(Field.SEGMENT_NAME));
+    }
+
+    private String vehicle(TableRow row) {
+        return mapping.field(Field.NAME)
+                .map(use -> CellGuard.unguarded(row.cell(use.index()).stripped()))
+                .orElse("");
     }
 
     private String column(String field) {

@@ -55,7 +55,8 @@ record RefusedImport(
     }
 
     private static FieldError error(RowProblem problem) {
-        String where = "row " + problem.row() + (problem.column().isEmpty() ? "" : ", " + problem.column());
+        String vehicle = problem.vehicle().isEmpty() ? "" : " (" + problem.vehicle() + ")";
+        String where = "row " + problem.row() + vehicle + (problem.column().isEmpty() ? "" : ", " + problem.column());
         return new FieldError(where, problem.message());
     }
 }

@@ -39,13 +39,15 @@ record ReportAnswer(
      * One problem.
      *
      * @param row as a person counts, the heading being row 1; in JSON the first package is 1
+     * @param name of the vehicle; empty where the row has none
      * @param severity {@code error}: the row stays out; {@code query}: it comes in, with an open query
      */
-    record ProblemAnswer(long row, String column, String value, String message, String severity) {
+    record ProblemAnswer(long row, String name, String column, String value, String message, String severity) {
 
         static ProblemAnswer of(RowProblem problem) {
             return new ProblemAnswer(
                     problem.row(),
+                    problem.vehicle(),
                     problem.column(),
                     problem.value(),
                     problem.message(),

@@ -1,12 +1,22 @@
 package studio.stancebook.exchange.web;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.springframework.core.io.InputStreamResource;
+import org.springframework.core.io.Resource;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -140,6 +150,7 @@ class UploadPage {
         ImportStatus run = job.status();
         ImportReport report = run.report();
         model.addAttribute("run", run);
+        model.addAttribute("refused", job.refused());
         model.addAttribute("view", report == null ? null : ReportView.of(run, report, options(upload), changes));
         return "exchange/report";
     }
@@ -157,6 +168,33 @@ class UploadPage {
         }
         model.addAttribute("run", run);
         return "exchange/progress :: progress(upload=${upload}, run=${run})";
+    }
+
+    /** The refused rows with their reasons, as a table to mend; the report where there is none. */
+    @GetMapping("/refused.csv")
+    ResponseEntity<Resource> refused(@ModelAttribute("upload") Upload upload) throws IOException {
+        ImportJob job = upload.job();
+        ImportJob.RefusedTable table = job == null ? null : job.refused();
+        if (table == null) {
+            return ResponseEntity.status(HttpStatus.SEE_OTHER)
+                    .location(URI.create("/bring-in/" + upload.id() + "/report"))
+                    .build();
+        }
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
+                .header(
+                        HttpHeaders.CONTENT_DISPOSITION,
+                        ContentDisposition.attachment()
+                                .filename(refusedName(upload.fileName()))
+                                .build()
+                                .toString())
+                .body(new InputStreamResource(Files.newInputStream(table.file())));
+    }
+
+    /** {@code cars.csv} gives {@code cars-refused.csv}. */
+    private static String refusedName(String fileName) {
+        String base = fileName.replaceFirst("\\.[A-Za-z]{1,4}$", "").replaceAll("[^A-Za-z0-9._-]+", "-");
+        return base + "-refused.csv";
     }
 
     @PostMapping("/discard")
