@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
@@ -192,6 +193,30 @@ class BringInPagesTest {
     }
 
     @Test
+    @Timeout(value = 2, unit = TimeUnit.MINUTES)
+    void asksWhichSegmentAnUnknownOneIs() {
+        segments.create(segment, "Segment " + segment, "");
+        StudioBrowser browser = browser(Role.DESIGNER);
+        String upload = send(browser, "name,segment,wheelbase\na,\"Pick-up, small\",2500\n");
+        String first = browser.get(upload).body();
+        String checked = report(browser, browser.submit(upload, upload + "/check", asShown(first, "x", "")));
+        assertThat(first).doesNotContain("id=\"segments\"");
+        assertThat(checked).contains("Not among the segments: Pick-up, small.");
+
+        String mapping = browser.get(upload).body();
+        Map<String, String> answer = asShown(mapping, "word", "Pick-up, small");
+        answer.put("pointed", segment);
+        assertThat(mapping).contains("<input type=\"hidden\" name=\"word\" value=\"Pick-up, small\">");
+        String again = report(browser, browser.submit(upload, upload + "/check", answer));
+
+        assertThat(again).contains("The one row can be imported").doesNotContain("Not among the segments");
+        assertThat(browser.get(upload).body())
+                .as("is still told")
+                .contains("Pick-up, small")
+                .containsPattern("value=\"" + segment + "\"\\s+selected");
+    }
+
+    @Test
     void keepsWhatWasChosenWhenItCannotBe() {
         StudioBrowser browser = browser(Role.LEAD);
         String upload = send(browser, "name,segment,wheelbase,x\na,$S,2500,1\n");
@@ -326,18 +351,24 @@ class BringInPagesTest {
         assertThat(file.body()).startsWith("name,segment,").contains("x," + segment);
     }
 
-    @Test
-    void givesAnExampleWhoseHeadingsAreAllKnown() {
+    @ParameterizedTest
+    @CsvSource({"full,2", "short,3", "inches,2"})
+    @Timeout(value = 2, unit = TimeUnit.MINUTES)
+    void givesExamplesThatComeInAsTheyAre(String table, int rows) {
         StudioBrowser browser = browser(Role.LEAD);
-        String example = browser.get("/bring-in/example.csv").body();
+        String example = browser.get("/bring-in/example.csv?table=" + table).body();
+        String ours = example.replace("Example ", "Example " + segment + " ");
         String upload = location(
-                browser.upload("/bring-in", "/bring-in", "example.csv", example.getBytes(StandardCharsets.UTF_8)));
-
-        String targets = asShown(browser.get(upload).body(), "x", "").get("target");
-
-        assertThat(targets.split(",", -1))
+                browser.upload("/bring-in", "/bring-in", "example.csv", ours.getBytes(StandardCharsets.UTF_8)));
+        Map<String, String> shown = asShown(browser.get(upload).body(), "createSegments", "true");
+        assertThat(shown.get("target").split(",", -1))
                 .hasSize(example.lines().findFirst().orElseThrow().split(",").length + 1);
-        assertThat(targets).doesNotContain(",,").startsWith("field:name,");
+        assertThat(shown.get("target")).doesNotContain(",,");
+
+        String checked = report(browser, browser.submit(upload, upload + "/check", shown));
+        assertThat(checked).contains("All " + rows + " rows can be imported").contains("No problems found");
+        String written = report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
+        assertThat(written).contains(rows + " packages are in the catalogue");
     }
 
     @Test

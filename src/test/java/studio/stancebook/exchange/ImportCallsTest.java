@@ -19,12 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioClients;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.PackageSummary;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.Segments;
@@ -87,6 +89,34 @@ abstract class ImportCallsTest {
         return report.get("rows").asInt() + " " + report.get("accepted").asInt() + " "
                 + report.get("rejected").asInt() + " " + report.get("queries").asInt() + " "
                 + report.get("imported").asInt();
+    }
+
+    @Test
+    void takesOtherWordsForASegmentThatIsThere() {
+        segments.create(segment, "Segment " + segment, "");
+        String table = "name,segment,wheelbase\na,Pick-up,2500\nb,\"Van, small\",2600\n";
+        String words = "{\"pick-up\":\"" + segment + "\",\"Van, small\":\"" + segment + "\"}";
+
+        JsonNode unknown =
+                Sent.by(studio.api(Role.DESIGNER), table).with("dryRun", true).expect(200);
+        JsonNode pointed =
+                Sent.by(studio.api(Role.DESIGNER), table).pointed(words).expect(200);
+
+        assertThat(unknown.get("rejected").asInt()).isEqualTo(2);
+        assertThat(unknown.get("missingSegments").toString()).isEqualTo("[\"Pick-up\",\"Van, small\"]");
+        assertThat(pointed.get("imported").asInt()).isEqualTo(2);
+        assertThat(pointed.get("missingSegments")).isEmpty();
+        assertThat(catalogue.exists(new PackageName("b", segment, null))).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[]", "{\"a\":", "{\"a\":null}", "{\"a\":{}}", "{\"a\":\"no-such-segment\"}"})
+    void refusesWordsForNoSegment(String words) {
+        JsonNode refused = Sent.by(studio.api(Role.DESIGNER), "name,segment,wheelbase\na,a,2500\n")
+                .pointed(words)
+                .expect(words.contains("no-such") ? 422 : 400);
+
+        assertThat(refused.get("errors").get(0).get("field").asString()).isEqualTo("segments");
     }
 
     @Test

@@ -21,6 +21,7 @@ final class Sent {
     private String name = "cars.csv";
     private final Map<String, String> parameters = new LinkedHashMap<>();
     private String mapping = "";
+    private String segments = "";
 
     private Sent(RestTestClient client, byte[] file) {
         this.client = client;
@@ -50,6 +51,11 @@ final class Sent {
         return this;
     }
 
+    Sent pointed(String json) {
+        segments = json;
+        return this;
+    }
+
     /** Sends it, expects this status, and gives the answer. */
     JsonNode expect(int status) {
         MultiValueMap<String, Object> parts = new LinkedMultiValueMap<>();
@@ -61,6 +67,9 @@ final class Sent {
         });
         if (!mapping.isEmpty()) {
             parts.add("mapping", mapping);
+        }
+        if (!segments.isEmpty()) {
+            parts.add("segments", segments);
         }
         byte[] answer = client.post()
                 .uri(builder -> {

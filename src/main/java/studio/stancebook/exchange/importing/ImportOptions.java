@@ -44,7 +44,7 @@ public record ImportOptions(
     }
 
     /** The same, writing what a check has shown. */
-    public ImportOptions writing(String checked) {
+    public ImportOptions writing(@Nullable String checked) {
         return new ImportOptions(false, partial, createSegments, origin, update, segments, checked);
     }
 }

@@ -15,6 +15,7 @@ import studio.stancebook.exchange.mapping.RowProblem;
  * @param queries questions about the accepted ones
  * @param imported packages that were written; 0 after a dry run and after a refusal
  * @param newSegments names of the segments that the file needs and that are, or were, not there
+ * @param missingSegments the words by which the file names segments that were not there, at most 200
  * @param problems errors and queries in the order of the rows, not all of them if there are very many
  * @param problemsNotListed how many more there are
  * @param changes what the updated rows change, not all of it if there is very much
@@ -31,6 +32,7 @@ public record ImportReport(
         int queries,
         int imported,
         List<String> newSegments,
+        List<String> missingSegments,
         List<RowProblem> problems,
         int problemsNotListed,
         List<RowChange> changes,
@@ -39,6 +41,7 @@ public record ImportReport(
 
     public ImportReport {
         newSegments = List.copyOf(newSegments);
+        missingSegments = List.copyOf(missingSegments);
         problems = List.copyOf(problems);
         changes = List.copyOf(changes);
     }
@@ -54,6 +57,7 @@ public record ImportReport(
                 queries,
                 written,
                 newSegments,
+                missingSegments,
                 problems,
                 problemsNotListed,
                 changes,

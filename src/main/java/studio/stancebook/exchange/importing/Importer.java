@@ -71,7 +71,7 @@ public class Importer {
     private ImportReport inTurn(Delivery delivery, ImportOptions options, ImportProgress progress) {
         return turn.take(() -> {
             List<SegmentView> known = segments.all();
-            SegmentBook book = new SegmentBook(known, options.createSegments());
+            SegmentBook book = new SegmentBook(known, options.createSegments(), options.segments());
             long there = known.stream().mapToLong(SegmentView::packages).sum();
             limit.check(delivery.content(), options, there, book::note);
             return write(delivery, options, book, there, progress);

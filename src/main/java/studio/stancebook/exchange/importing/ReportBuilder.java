@@ -100,6 +100,7 @@ final class ReportBuilder {
                 allQueries,
                 0,
                 book.newNames(segments),
+                book.missing(),
                 listed,
                 allErrors + allQueries - listed.size(),
                 changes,

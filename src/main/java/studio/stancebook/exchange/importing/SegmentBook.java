@@ -3,6 +3,7 @@ package studio.stancebook.exchange.importing;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +12,8 @@ import java.util.Set;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.exchange.mapping.NamedSegment;
+import studio.stancebook.exchange.table.TextLimit;
+import studio.stancebook.problem.Impossible;
 
 /**
  * The segments that there are and, if so wished, those that a file adds; finds one by its key or its name. A first reading of
@@ -21,13 +24,22 @@ final class SegmentBook {
     /** More new segments than this in one file: the wrong column was taken. */
     static final int MOST_NEW = 200;
 
+    /** Longer words than this are no segment's name. */
+    private static final int MOST_WORD = 200;
+
     private final boolean create;
+    private final Map<String, String> pointed = new HashMap<>();
+    private final Set<String> missing = new LinkedHashSet<>();
     private final Set<String> keys = new HashSet<>();
     private final Map<String, String> keyByName = new HashMap<>();
     private final Map<String, String> added = new LinkedHashMap<>();
     private final Set<String> there = new HashSet<>();
 
-    SegmentBook(List<SegmentView> known, boolean create) {
+    /**
+     * @param pointed keys of known segments, by the words that stand for them
+     * @throws Impossible if there is no segment of such a key
+     */
+    SegmentBook(List<SegmentView> known, boolean create, Map<String, String> pointed) {
         this.create = create;
         Set<String> shared = new HashSet<>();
         for (SegmentView segment : known) {
@@ -37,6 +49,17 @@ final class SegmentBook {
             }
         }
         keyByName.keySet().removeAll(shared);
+        pointed.forEach(this::point);
+    }
+
+    private void point(String words, String key) {
+        if (!keys.contains(key)) {
+            throw Impossible.ofField(
+                    "segments",
+                    "\"" + TextLimit.shown(words) + "\" cannot stand for the segment \"" + TextLimit.shown(key)
+                            + "\", which is not there.");
+        }
+        this.pointed.put(lower(words), key);
     }
 
     private static String lower(String name) {
@@ -45,6 +68,11 @@ final class SegmentBook {
 
     /** Takes note of a segment that the file names. */
     void note(NamedSegment named) {
+        String words = named.text().strip();
+        boolean nameable = !words.isEmpty() && words.length() <= MOST_WORD && missing.size() < MOST_NEW;
+        if (nameable && !isKnown(words)) {
+            missing.add(words);
+        }
         find(named.text(), named.name()).filter(key -> !added.containsKey(key)).ifPresent(there::add);
     }
 
@@ -60,6 +88,10 @@ final class SegmentBook {
      * @param name what to call it if it has to be made; empty for {@code text}
      */
     Optional<String> find(String text, String name) {
+        String aim = pointed.get(lower(text));
+        if (aim != null) {
+            return Optional.of(aim);
+        }
         Optional<String> known =
                 keys.contains(text) ? Optional.of(text) : Optional.ofNullable(keyByName.get(lower(text)));
         if (known.isPresent()) {
@@ -68,6 +100,18 @@ final class SegmentBook {
         Optional<String> made = CatalogueRules.keyOf(text);
         return made.filter(keys::contains)
                 .or(() -> create ? made.filter(key -> add(key, name.isEmpty() ? text : name)) : Optional.empty());
+    }
+
+    private boolean isKnown(String words) {
+        return keys.contains(words)
+                || keyByName.containsKey(lower(words))
+                || pointed.containsKey(lower(words))
+                || CatalogueRules.keyOf(words).filter(keys::contains).isPresent();
+    }
+
+    /** Words of the file that are no segment that was there; the first of them. */
+    List<String> missing() {
+        return List.copyOf(missing);
     }
 
     private boolean add(String key, String name) {
@@ -88,7 +132,7 @@ final class SegmentBook {
         }
         return create
                 ? "It gives no key for a new segment: use letters a to z or digits, and not the word new alone."
-                : "There is no such segment. Make it first, or have missing segments made.";
+                : "There is no such segment. Say which one it is, make it first, or have missing segments made.";
     }
 
     /** Names of the segments that the file adds, by their keys. */

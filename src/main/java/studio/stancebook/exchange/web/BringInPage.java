@@ -29,8 +29,10 @@ import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.exchange.importing.Upload;
 import studio.stancebook.exchange.importing.Uploads;
+import studio.stancebook.exchange.table.TextLimit;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
+import studio.stancebook.problem.NotFound;
 import studio.stancebook.problem.Refusal;
 
 /** Where files come in and go out. */
@@ -114,17 +116,24 @@ class BringInPage {
         return export.of(asked, format, who);
     }
 
-    /** A table to fill in, whose headings are known. */
+    /**
+     * A table that the import takes as it is, to see how one can look and to fill in.
+     *
+     * @param table which of them
+     * @throws NotFound if there is no such example
+     */
     @GetMapping("/example.csv")
-    ResponseEntity<String> example() {
+    ResponseEntity<String> example(@RequestParam(defaultValue = "full") String table) {
+        ExampleTable example =
+                ExampleTable.ofKey(table).orElseThrow(() -> new NotFound("example", TextLimit.shown(table)));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
                         ContentDisposition.attachment()
-                                .filename("packages-example.csv")
+                                .filename("packages-example-" + example.key() + ".csv")
                                 .build()
                                 .toString())
-                .body(ExampleTable.text());
+                .body(example.text());
     }
 }

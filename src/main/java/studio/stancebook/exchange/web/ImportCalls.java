@@ -39,6 +39,11 @@ class ImportCalls {
 
     private static final TypeReference<Map<String, Object>> OBJECT = new TypeReference<>() {};
 
+    private static final TypeReference<Map<String, String>> TEXTS = new TypeReference<>() {};
+
+    /** More segments than this are not told by other words in one file. */
+    static final int MOST_POINTED = 200;
+
     private final Importer importer;
     private final ReceivedFiles files;
     private final JsonMapper json;
@@ -53,6 +58,7 @@ class ImportCalls {
      * Brings in a CSV file, a workbook or JSON.
      *
      * @param mapping what the columns hold; without one it is guessed from the headings
+     * @param segments keys of segments, by the words of the file that stand for them
      * @param update change packages that are there where a row differs, instead of refusing the row
      * @param sheet of a workbook; the first without it
      */
@@ -62,6 +68,7 @@ class ImportCalls {
             @AuthenticationPrincipal SignedIn who,
             @RequestPart("file") MultipartFile file,
             @RequestParam(required = false) @Nullable String mapping,
+            @RequestParam(required = false) @Nullable String segments,
             @RequestParam(defaultValue = "false") boolean dryRun,
             @RequestParam(defaultValue = "false") boolean partial,
             @RequestParam(defaultValue = "false") boolean createSegments,
@@ -71,7 +78,7 @@ class ImportCalls {
             HttpServletRequest request) {
         requireMayCreate(who, createSegments);
         ImportOptions options =
-                new ImportOptions(dryRun, partial, createSegments, origin(origin), update, Map.of(), null);
+                new ImportOptions(dryRun, partial, createSegments, origin(origin), update, pointed(segments), null);
         Path kept = files.keep(file);
         try {
             PackageFile packages = PackageFile.of(kept, mapping == null ? null : tree(mapping), sheet);
@@ -108,6 +115,24 @@ class ImportCalls {
                 .orElseThrow(() -> Malformed.ofField(
                         "origin",
                         "\"" + TextLimit.shown(key) + "\" is none of measured, drawing, specification, derived."));
+    }
+
+    private Map<String, String> pointed(@Nullable String segments) {
+        if (segments == null) {
+            return Map.of();
+        }
+        try {
+            Map<String, String> pointed = json.readValue(segments, TEXTS);
+            if (pointed.size() <= MOST_POINTED && !pointed.containsValue(null)) {
+                return pointed;
+            }
+        } catch (JacksonException broken) {
+            // told below
+        }
+        throw Malformed.ofField(
+                "segments",
+                "The segments are no JSON object such as {\"Pick-up\": \"pickup\"} of at most " + MOST_POINTED
+                        + " entries, from the words of the file to keys of segments.");
     }
 
     private Map<String, Object> tree(String mapping) {

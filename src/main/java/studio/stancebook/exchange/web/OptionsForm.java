@@ -14,17 +14,12 @@ record OptionsForm(
 
     static final ImportOptions USUAL = new ImportOptions(true, false, false, Origin.SPECIFICATION);
 
-    ImportOptions options() {
+    /** @param pointed keys of segments, by the words that stand for them */
+    ImportOptions options(Map<String, String> pointed) {
         Origin known =
                 origin == null ? Origin.SPECIFICATION : Origin.ofKey(origin).orElse(Origin.SPECIFICATION);
         return new ImportOptions(
-                true,
-                Boolean.TRUE.equals(partial),
-                makesSegments(),
-                known,
-                Boolean.TRUE.equals(update),
-                Map.of(),
-                null);
+                true, Boolean.TRUE.equals(partial), makesSegments(), known, Boolean.TRUE.equals(update), pointed, null);
     }
 
     boolean makesSegments() {

@@ -48,6 +48,7 @@ record RefusedImport(
                         0,
                         0,
                         all.newSegments(),
+                        all.missingSegments(),
                         all.problems(),
                         all.problemsNotListed(),
                         all.changes(),
@@ -55,8 +56,7 @@ record RefusedImport(
     }
 
     private static FieldError error(RowProblem problem) {
-        String vehicle = problem.vehicle().isEmpty() ? "" : " (" + problem.vehicle() + ")";
-        String where = "row " + problem.row() + vehicle + (problem.column().isEmpty() ? "" : ", " + problem.column());
+        String where = "row " + problem.row() + (problem.column().isEmpty() ? "" : ", " + problem.column());
         return new FieldError(where, problem.message());
     }
 }

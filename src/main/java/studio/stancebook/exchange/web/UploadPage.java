@@ -20,6 +20,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -55,8 +56,11 @@ class UploadPage {
     private final ImportWizard wizard;
     private final TargetWords words;
     private final ChangeWords changes;
+    private final SegmentWords segmentWords;
 
-    UploadPage(Uploads uploads, ImportWizard wizard, TargetWords words, ChangeWords changes) {
+    UploadPage(
+            Uploads uploads, ImportWizard wizard, TargetWords words, ChangeWords changes, SegmentWords segmentWords) {
+        this.segmentWords = segmentWords;
         this.changes = changes;
         this.uploads = uploads;
         this.wizard = wizard;
@@ -90,10 +94,11 @@ class UploadPage {
             @RequestParam(defaultValue = "") List<String> target,
             @RequestParam(defaultValue = "") List<String> unit,
             @ModelAttribute OptionsForm form,
+            @RequestParam MultiValueMap<String, String> all,
             Model model,
             HttpServletResponse response) {
         ImportCalls.requireMayCreate(who, form.makesSegments());
-        upload.choose(choices(target, unit), form.options());
+        upload.choose(choices(target, unit), form.options(SegmentWords.pointed(all)));
         return checked(who, upload, model, response);
     }
 
@@ -128,15 +133,15 @@ class UploadPage {
         return choices;
     }
 
-    /** Brings in what was checked: where packages changed since that it would change, nothing. */
+    /** Brings in what was checked; changes of packages only as they were shown. */
     @PostMapping("/write")
     String write(@AuthenticationPrincipal SignedIn who, @ModelAttribute("upload") Upload upload) {
         ImportOptions wished = options(upload);
         ImportCalls.requireMayCreate(who, wished.createSegments());
         ImportJob check = upload.job();
         ImportReport seen = check == null ? null : check.status().report();
-        if (seen != null) {
-            wizard.start(upload, wished.writing(seen.state()), who.name());
+        if (seen != null || !wished.update()) {
+            wizard.start(upload, wished.writing(seen == null ? null : seen.state()), who.name());
         }
         return toReport(upload);
     }
@@ -225,6 +230,8 @@ class UploadPage {
             model.addAttribute("units", words.units());
             model.addAttribute("sheets", sheets(table));
         }
+        model.addAttribute("segmentWords", segmentWords.of(upload));
+        model.addAttribute("segments", segmentWords.choices());
         model.addAttribute("errors", tied);
         model.addAttribute("options", options(upload));
         model.addAttribute("origins", origins());
