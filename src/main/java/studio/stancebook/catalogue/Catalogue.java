@@ -286,11 +286,28 @@ public class Catalogue {
     /**
      * Answers a query; one that is settled already gets the new answer.
      *
-     * @param answer may be empty
+     * @param answer what was found, 1 to 500 characters
      */
     @Transactional
     public PackageView settle(long id, long query, String answer, String by) {
         queries.settle(id, query, answer, by);
+        return reading.get(id);
+    }
+
+    /**
+     * Answers a query by setting aside the value that it is about, or the package where it is about the whole.
+     *
+     * @param reason 1 to 500 characters
+     * @throws studio.stancebook.problem.Stale if the package was changed since
+     */
+    @Transactional
+    public PackageView setAsideFor(long id, long query, ExpectedVersion expected, String reason, String by) {
+        String key = queries.valueKey(id, query);
+        if (key == null) {
+            settingAside.setAside(id, expected, reason, by);
+        } else {
+            settingAside.setValueAside(id, expected, key, reason, by);
+        }
         return reading.get(id);
     }
 

@@ -58,9 +58,11 @@ public final class CatalogueRules {
         return line("reason", reason, MOST_REASON, "a reason");
     }
 
-    /** What is wrong with the answer to a query; it may be empty. */
+    /** What is wrong with the answer to a query. */
     public static Optional<FieldError> answer(String answer) {
-        return answer.isEmpty() ? Optional.empty() : line("answer", answer, MOST_REASON, "an answer");
+        return answer.isEmpty()
+                ? error(false, "answer", "Say what was found: a query is settled with a note.")
+                : line("answer", answer, MOST_REASON, "an answer");
     }
 
     /** What is wrong with a model year. */

@@ -26,7 +26,7 @@ public record PackageIssue(
     /**
      * The answer to a query.
      *
-     * @param answer what was found, in words; may be empty
+     * @param answer what was found, in words; empty only where it was settled before notes were needed
      * @param by the name of who settled it
      * @param at when
      */

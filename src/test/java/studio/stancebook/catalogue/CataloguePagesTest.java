@@ -258,10 +258,31 @@ class CataloguePagesTest {
         long query = catalogue.get(id).openQueries().get(0).id();
 
         assertThat(lead.get("/segments/" + segment).body()).contains("Exactly the same dimensions as Package A (2020)");
+        lead.submit(page, page + "/queries/" + query + "/settle", typed("answer", " "));
+        assertThat(lead.get(page).body()).contains("a query is settled with a note");
         lead.submit(page, page + "/queries/" + query + "/settle", typed("answer", "A sister model"));
 
         assertThat(lead.get(page).body()).contains("A sister model").contains("Lead of the tests");
         assertThat(catalogue.get(id).openQueries()).isEmpty();
+    }
+
+    @Test
+    void setAsideWhatAQueryIsAboutWhereItIsSettled() {
+        added("Package B", 2700);
+        long id = added("Package B again", 2700);
+        StudioBrowser lead = studio.browser(Role.LEAD);
+        String page = "/packages/" + id;
+        long query = catalogue.get(id).openQueries().get(0).id();
+        String settle = page + "/queries/" + query + "/settle";
+
+        assertThat(lead.get(page).body()).contains("Set the package aside");
+        lead.submit(page, settle, typed("answer", "The same vehicle", "aside", "true", "version", 7));
+        assertThat(catalogue.get(id).openQueries()).as("of an older version").hasSize(1);
+        lead.submit(page, settle, typed("answer", "The same vehicle", "aside", "true", "version", 0));
+
+        assertThat(catalogue.get(id).setAside()).isNotNull();
+        assertThat(catalogue.get(id).openQueries()).isEmpty();
+        assertThat(lead.get(page).body()).contains("Set aside: The same vehicle");
     }
 
     @Test

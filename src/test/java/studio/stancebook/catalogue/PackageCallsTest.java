@@ -395,6 +395,12 @@ abstract class PackageCallsTest {
                 .isEqualTo("A again")
                 .jsonPath("$.items[0].query.cause")
                 .isEqualTo("SAME_DIMENSIONS");
+        send(Role.DESIGNER, HttpMethod.PUT, uri, "{\"answer\": \" \"}")
+                .expectStatus()
+                .isEqualTo(422)
+                .expectBody()
+                .jsonPath("$.errors[0].field")
+                .isEqualTo("answer");
         send(Role.DESIGNER, HttpMethod.PUT, uri, "{\"answer\": \"A sister model\"}")
                 .expectStatus()
                 .isOk()
@@ -402,7 +408,7 @@ abstract class PackageCallsTest {
                 .jsonPath("$.queries[0].settlement.answer")
                 .isEqualTo("A sister model");
         send(Role.DESIGNER, HttpMethod.DELETE, uri, "").expectStatus().isOk();
-        send(Role.DESIGNER, HttpMethod.PUT, "/api/v1/packages/" + id + "/queries/0/settlement", "{}")
+        send(Role.DESIGNER, HttpMethod.PUT, "/api/v1/packages/" + id + "/queries/0/settlement", "{\"answer\": \"x\"}")
                 .expectStatus()
                 .isNotFound();
     }

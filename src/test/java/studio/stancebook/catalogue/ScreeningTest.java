@@ -1,15 +1,21 @@
 package studio.stancebook.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.ExpectedVersion;
+import studio.stancebook.problem.Impossible;
+import studio.stancebook.tyre.TyreDesignation;
 
 /** Queries that a write raises by itself. Cut-off 3.5: B. Iglewicz and D. C. Hoaglin, How to Detect and Handle Outliers. */
 abstract class ScreeningTest {
@@ -74,6 +80,92 @@ abstract class ScreeningTest {
                 .extracting(PackageIssue::valueKey)
                 .contains("frontTyreDiameter", "rearTyreDiameter")
                 .doesNotContain("wheelbase", "height-in-wheels", "tyre-stagger");
+    }
+
+    private PackageView onTyres(String size) {
+        DimensionSet set = Invented.dimensions(2725)
+                .without("frontTyreDiameter")
+                .without("rearTyreDiameter")
+                .tyres(TyreDesignation.parse(size))
+                .build();
+        return catalogue.add(new PackageDraft("On " + size, segment, 2020, Origin.SPECIFICATION, set), "Designer");
+    }
+
+    /** Common sizes: common practice, no source. The others have one size, so that any other is far from them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"245/75R16", "LT245/75R16", "205/55R16"})
+    void asksNothingAboutACommonTyreSizeThatTheOthersDoNotHave(String size) {
+        assertThat(onTyres(size).openQueries()).isEmpty();
+    }
+
+    @Test
+    void asksAboutATyreSizeThatIsNotCommon() {
+        assertThat(onTyres("345/75R16").openQueries())
+                .extracting(PackageIssue::valueKey)
+                .contains("frontTyreDiameter");
+    }
+
+    @Test
+    void settlesTheQueriesOfAValueThatIsSetAside() {
+        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+
+        PackageView aside = catalogue.setAsideFor(
+                added.id(),
+                added.openQueries().get(0).id(),
+                new ExpectedVersion(added.version()),
+                "Not the wheelbase",
+                "Lead");
+
+        assertThat(aside.openQueries()).isEmpty();
+        assertThat(aside.valuesSetAside()).containsOnlyKeys("wheelbase");
+        assertThat(aside.queries().get(0).settlement().answer()).isEqualTo("Set aside: Not the wheelbase");
+        assertThat(aside.queries().get(0).settlement().by()).isEqualTo("Lead");
+    }
+
+    @Test
+    void settlesTheQueriesOfAMeasureWhenADimensionOfItIsSetAside() {
+        PackageView added = catalogue.add(
+                new PackageDraft(
+                        "High",
+                        segment,
+                        2020,
+                        Origin.SPECIFICATION,
+                        Invented.dimensions(2725)
+                                .set(Dimension.OVERALL_HEIGHT, 1500)
+                                .build()),
+                "Designer");
+        List<String> before =
+                added.openQueries().stream().map(PackageIssue::valueKey).toList();
+
+        PackageView aside = catalogue.setValueAside(
+                added.id(), new ExpectedVersion(added.version()), "overallHeight", "With the rack", "Lead");
+
+        assertThat(aside.openQueries())
+                .as("of " + before)
+                .extracting(PackageIssue::valueKey)
+                .doesNotContain("overallHeight", "height-in-wheels");
+    }
+
+    @Test
+    void settlesAllQueriesOfAPackageThatIsSetAside() {
+        PackageView added = catalogue.add(draft("A again", 2700), "Designer");
+
+        PackageView aside =
+                catalogue.setAside(added.id(), new ExpectedVersion(added.version()), "The same vehicle", "Lead");
+
+        assertThat(added.openQueries()).hasSize(1);
+        assertThat(aside.openQueries()).isEmpty();
+    }
+
+    @Test
+    void settlesNothingWithoutANote() {
+        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        long query = added.openQueries().get(0).id();
+
+        assertThatThrownBy(() -> catalogue.settle(added.id(), query, "  ", "Lead"))
+                .isInstanceOf(Impossible.class)
+                .hasMessageContaining("Say what was found");
+        assertThat(catalogue.get(added.id()).openQueries()).hasSize(1);
     }
 
     @Test

@@ -3,7 +3,9 @@ package studio.stancebook.catalogue.internal;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
@@ -48,6 +50,27 @@ public class IssueSettling {
                 query,
                 "query reopened",
                 (found, about) -> found.reopen(about.segment().id()));
+    }
+
+    /** The value that a query is about; null when it is about the whole package. */
+    @Transactional(readOnly = true)
+    public @Nullable String valueKey(long packageId, long query) {
+        return find(packageId, query).raised().valueKey();
+    }
+
+    /**
+     * Settles the open queries that something was set aside for.
+     *
+     * @param keys of the values that do not count any more; null for the whole package
+     * @return how many there were
+     */
+    int settleFor(long packageId, @Nullable Set<String> keys, String reason, String by) {
+        List<DataIssue> open = queries.findAllByPackageIdOrderById(packageId).stream()
+                .filter(DataIssue::open)
+                .filter(query -> keys == null || keys.contains(query.raised().valueKey()))
+                .toList();
+        open.forEach(query -> query.settle(CatalogueRules.shortened("Set aside: " + reason), by, clock.instant()));
+        return open.size();
     }
 
     private void change(long packageId, long query, String action, BiConsumer<DataIssue, StoredPackage> change) {

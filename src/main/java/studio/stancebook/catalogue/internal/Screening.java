@@ -1,12 +1,18 @@
 package studio.stancebook.catalogue.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.IssueCause;
 import studio.stancebook.classes.ClassSnapshot;
@@ -14,16 +20,19 @@ import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.classes.RowBlock;
 import studio.stancebook.classes.ScalarClasses;
 import studio.stancebook.classes.layout.Dependence;
+import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
+import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Unit;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ModifiedZ;
+import studio.stancebook.tyre.CommonSizes;
 
 /**
  * Finds values that are far from the rest of their class: modified z-score above 3.5 (Iglewicz and Hoaglin). A measure is
- * not asked about when a dimension that it depends on is asked about already.
+ * not asked about when a dimension that it depends on is asked about already, nor when it follows from common tyre sizes alone.
  */
 @Component
 class Screening {
@@ -63,8 +72,64 @@ class Screening {
     Map<Long, List<RaisedIssue>> of(List<Long> ids, String segment) {
         Map<Long, List<RaisedIssue>> raised = new HashMap<>();
         dimensions(scalars.of(segment), ids, raised);
-        measures(snapshots.of(segment), ids, raised);
+        Map<Long, Set<String>> withdrawn = withdrawCommonTyres(raised);
+        measures(snapshots.of(segment), ids, raised, withdrawn);
         return raised;
+    }
+
+    /**
+     * Takes back what is asked about a diameter that follows from a common tyre size: the size was chosen, however few of the
+     * class have it.
+     *
+     * @return the diameters that are far and that nobody is asked about, by package
+     */
+    private Map<Long, Set<String>> withdrawCommonTyres(Map<Long, List<RaisedIssue>> raised) {
+        List<Long> asked = raised.entrySet().stream()
+                .filter(entry -> entry.getValue().stream().anyMatch(one -> isTyre(one.valueKey())))
+                .map(Map.Entry::getKey)
+                .toList();
+        Map<Long, Set<String>> withdrawn = new HashMap<>();
+        sets(asked).forEach((id, set) -> {
+            Set<String> chosen = chosenBySize(set);
+            List<RaisedIssue> all = raised.getOrDefault(id, new ArrayList<>());
+            all.stream()
+                    .map(RaisedIssue::valueKey)
+                    .filter(key -> key != null && chosen.contains(key))
+                    .forEach(key -> withdrawn
+                            .computeIfAbsent(id, none -> new HashSet<>())
+                            .add(key));
+            all.removeIf(one -> one.valueKey() != null && chosen.contains(one.valueKey()));
+            if (all.isEmpty()) {
+                raised.remove(id);
+            }
+        });
+        return withdrawn;
+    }
+
+    private Map<Long, DimensionSet> sets(List<Long> ids) {
+        Map<Long, DimensionSet> sets = new HashMap<>();
+        Chunks.of(ids)
+                .forEach(
+                        chunk -> packages.recorded(chunk).forEach(recorded -> sets.put(recorded.id(), recorded.set())));
+        return sets;
+    }
+
+    private static boolean isTyre(@Nullable String key) {
+        return Arrays.stream(Axle.values())
+                .anyMatch(axle -> axle.tyreDiameter().key().equals(key)
+                        || axle.rimDiameter().key().equals(key));
+    }
+
+    private static Set<String> chosenBySize(DimensionSet set) {
+        Set<String> keys = new HashSet<>();
+        for (Axle axle : Axle.values()) {
+            if (set.tyre(axle).filter(CommonSizes::contains).isPresent()) {
+                Stream.of(axle.tyreDiameter(), axle.rimDiameter())
+                        .filter(diameter -> set.scalar(diameter).isEmpty())
+                        .forEach(diameter -> keys.add(diameter.key()));
+            }
+        }
+        return keys;
     }
 
     private static void dimensions(ClassSnapshot scalars, List<Long> wanted, Map<Long, List<RaisedIssue>> raised) {
@@ -92,17 +157,22 @@ class Screening {
                 .toList();
     }
 
-    private void measures(ClassSnapshot snapshot, List<Long> wanted, Map<Long, List<RaisedIssue>> raised) {
-        List<Far> far = far(snapshot, wanted);
-        for (List<Far> part : Chunks.of(far)) {
-            Map<Long, Dependence> dependences = dependences(part, raised);
+    private void measures(
+            ClassSnapshot snapshot,
+            List<Long> wanted,
+            Map<Long, List<RaisedIssue>> raised,
+            Map<Long, Set<String>> withdrawn) {
+        for (List<Far> part : Chunks.of(far(snapshot, wanted))) {
+            Map<Long, DimensionSet> sets = sets(part.stream().map(Far::id).toList());
             for (Far one : part) {
-                List<String> asked = raised.getOrDefault(one.id(), List.of()).stream()
-                        .map(query -> String.valueOf(query.valueKey()))
-                        .toList();
-                Dependence dependence = dependences.get(one.id());
+                DimensionSet set = Objects.requireNonNull(sets.get(one.id()));
+                Set<String> told = new HashSet<>(withdrawn.getOrDefault(one.id(), Set.of()));
+                raised.getOrDefault(one.id(), List.of()).forEach(query -> told.add(String.valueOf(query.valueKey())));
+                Set<String> chosen = chosenBySize(set);
+                Dependence dependence = new Dependence(set);
                 one.values().entrySet().stream()
-                        .filter(entry -> dependence == null || !dependence.dependsOnAny(entry.getKey(), asked))
+                        .filter(entry -> !dependence.dependsOnAny(entry.getKey(), told)
+                                && !dependence.dependsOnlyOn(entry.getKey(), chosen))
                         .forEach(entry -> add(
                                 raised,
                                 one.id(),
@@ -142,18 +212,6 @@ class Screening {
             }
         }
         return far;
-    }
-
-    /** What the measures depend on, for those packages of which a dimension is asked about. */
-    private Map<Long, Dependence> dependences(List<Far> part, Map<Long, List<RaisedIssue>> raised) {
-        List<Long> asked =
-                part.stream().map(Far::id).filter(raised::containsKey).toList();
-        Map<Long, Dependence> dependences = new HashMap<>();
-        if (asked.isEmpty()) {
-            return dependences;
-        }
-        packages.recorded(asked).forEach(recorded -> dependences.put(recorded.id(), new Dependence(recorded.set())));
-        return dependences;
     }
 
     private static void add(Map<Long, List<RaisedIssue>> raised, long id, String key, String question) {

@@ -4,10 +4,12 @@ import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,7 @@ import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.classes.ClassRevisions;
 import studio.stancebook.classes.layout.CurrentLayout;
 import studio.stancebook.classes.layout.ValueLayout;
+import studio.stancebook.dimension.Axle;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
@@ -37,6 +40,7 @@ public class SettingAside {
     private final CurrentLayout layouts;
     private final Remeasure remeasure;
     private final SetAsideIndex aparts;
+    private final IssueSettling settling;
     private final EntityManager entities;
     private final Clock clock;
     private final ApplicationEventPublisher events;
@@ -47,6 +51,7 @@ public class SettingAside {
             CurrentLayout layouts,
             Remeasure remeasure,
             SetAsideIndex aparts,
+            IssueSettling settling,
             EntityManager entities,
             Clock clock,
             ApplicationEventPublisher events) {
@@ -55,6 +60,7 @@ public class SettingAside {
         this.layouts = layouts;
         this.remeasure = remeasure;
         this.aparts = aparts;
+        this.settling = settling;
         this.entities = entities;
         this.clock = clock;
         this.events = events;
@@ -72,8 +78,10 @@ public class SettingAside {
         }
         begun.kept().setAside(apart, by, clock.instant());
         flush(begun);
+        int settled = settling.settleFor(id, null, apart.reason(), by);
         if (expected != null) {
-            tell("set aside", begun, FieldValues.none(), FieldValues.of("reason", apart.reason()));
+            FieldValues after = FieldValues.of("reason", apart.reason());
+            tell("set aside", begun, FieldValues.none(), settled(after, settled));
         }
     }
 
@@ -103,6 +111,8 @@ public class SettingAside {
         entities.flush();
         aparts.noteAll(kept.keySet());
         departed.forEach((revision, ids) -> revisions.departAll(ids, revision));
+        drafts.forEach(draft -> settle(Objects.requireNonNull(kept.get(draft.packageId())), draft, by));
+        entities.flush();
         kept.values().forEach(entities::detach);
     }
 
@@ -116,7 +126,9 @@ public class SettingAside {
         }
         setAside(kept, draft, begun.revision(), by);
         flush(begun);
-        tell("set aside", begun, before, facts(kept));
+        int settled = settle(kept, draft, by);
+        tell("set aside", begun, before, settled(facts(kept), settled));
+        entities.flush();
         entities.detach(kept);
     }
 
@@ -157,8 +169,9 @@ public class SettingAside {
         FieldValues before = value(begun, key);
         begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
         finish(begun);
+        int settled = settling.settleFor(id, affected(begun.kept(), Set.of(key)), reason.strip(), by);
         if (expected != null) {
-            tell("value set aside", begun, before, value(begun, key));
+            tell("value set aside", begun, before, settled(value(begun, key), settled));
         }
     }
 
@@ -171,6 +184,38 @@ public class SettingAside {
         }
         finish(begun);
         tell("value taken back", begun, before, value(begun, key));
+    }
+
+    private int settle(StoredPackage kept, AsideDraft draft, String by) {
+        int settled = 0;
+        for (Map.Entry<String, String> one : draft.valueReasons().entrySet()) {
+            settled += settling.settleFor(kept.id(), affected(kept, Set.of(one.getKey())), one.getValue(), by);
+        }
+        return draft.reason() == null ? settled : settled + settling.settleFor(kept.id(), null, draft.reason(), by);
+    }
+
+    /** The values, and the measures that cannot be had without them. */
+    private Set<String> affected(StoredPackage kept, Set<String> keys) {
+        Set<String> affected = new HashSet<>(keys);
+        ValueLayout layout = layouts.get();
+        double[] with = layout.measuresOf(kept.dimensions());
+        double[] without = layout.classMeasuresOf(kept.dimensions(), keys);
+        for (int i = 0; i < with.length; i++) {
+            if (!Double.isNaN(with[i]) && Double.isNaN(without[i])) {
+                affected.add(layout.keys().get(i));
+            }
+        }
+        for (Axle axle : Axle.values()) {
+            if (keys.contains(axle.tyreKey())) {
+                affected.add(axle.tyreDiameter().key());
+                affected.add(axle.rimDiameter().key());
+            }
+        }
+        return affected;
+    }
+
+    private static FieldValues settled(FieldValues after, int queries) {
+        return after.and("queriesSettled", queries == 0 ? "" : queries);
     }
 
     private void tell(String action, Begun begun, FieldValues before, FieldValues after) {

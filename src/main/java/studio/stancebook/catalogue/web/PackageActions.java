@@ -92,13 +92,29 @@ class PackageActions {
                 redirect);
     }
 
+    /**
+     * Settles a query.
+     *
+     * @param answer what was found; the reason where something is set aside
+     * @param aside sets aside what the query is about, which settles it too
+     */
     @PostMapping("/queries/{query}/settle")
     String settle(
             @AuthenticationPrincipal SignedIn who,
             @PathVariable long id,
             @PathVariable long query,
             @RequestParam(name = "answer", defaultValue = "") String answer,
+            @RequestParam(name = "aside", defaultValue = "false") boolean aside,
+            @RequestParam(name = "version", defaultValue = "-1") long version,
             RedirectAttributes redirect) {
+        if (aside) {
+            return done(
+                    id,
+                    "catalogue.query.aside.done",
+                    answer,
+                    () -> catalogue.setAsideFor(id, query, new ExpectedVersion(version), answer, who.name()),
+                    redirect);
+        }
         return done(
                 id, "catalogue.query.settled", answer, () -> catalogue.settle(id, query, answer, who.name()), redirect);
     }

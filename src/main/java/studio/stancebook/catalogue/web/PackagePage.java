@@ -66,7 +66,7 @@ class PackagePage {
     }
 
     /** @param about the name of the value it is about; empty for the whole package, and where the question begins with it */
-    record QueryLine(PackageIssue query, String about, String settled) {}
+    record QueryLine(PackageIssue query, String about, String settled, boolean whole) {}
 
     private QueryLine queryLine(PackageIssue query) {
         PackageIssue.Settlement settlement = query.settlement();
@@ -75,7 +75,8 @@ class PackagePage {
         return new QueryLine(
                 query,
                 query.question().startsWith(name) ? "" : name,
-                settlement == null ? "" : settlement.by() + ", " + Formats.time(settlement.at()));
+                settlement == null ? "" : settlement.by() + ", " + Formats.time(settlement.at()),
+                key == null);
     }
 
     /** A single value that is set aside. */

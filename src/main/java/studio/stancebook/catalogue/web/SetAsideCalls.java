@@ -43,7 +43,7 @@ class SetAsideCalls {
         }
     }
 
-    /** How a query is answered; may be empty. */
+    /** What was found about a query. */
     record SettlementBody(@Nullable String answer) {
 
         String text() {

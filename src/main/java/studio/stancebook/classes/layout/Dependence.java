@@ -22,17 +22,34 @@ public final class Dependence {
 
     /** Whether a measure changes, to first order, with any of these dimensions. */
     public boolean dependsOnAny(Measure measure, Collection<String> dimensions) {
-        if (!(measure.of(subject) instanceof Measured measured)) {
+        if (dimensions.isEmpty()) {
             return false;
         }
+        Set<String> keys = dependences(measure);
+        keys.retainAll(dimensions);
+        return !keys.isEmpty();
+    }
+
+    /** Whether a measure changes, to first order, with some of these dimensions and with no others. */
+    public boolean dependsOnlyOn(Measure measure, Collection<String> dimensions) {
+        if (dimensions.isEmpty()) {
+            return false;
+        }
+        Set<String> keys = dependences(measure);
+        return !keys.isEmpty() && dimensions.containsAll(keys);
+    }
+
+    private Set<String> dependences(Measure measure) {
         Set<String> keys = new HashSet<>();
+        if (!(measure.of(subject) instanceof Measured measured)) {
+            return keys;
+        }
         measured.sensitivities().forEach((variable, sensitivity) -> {
             if (sensitivity != 0) {
                 keys.addAll(dimensionsOf(variable));
             }
         });
-        keys.retainAll(dimensions);
-        return !keys.isEmpty();
+        return keys;
     }
 
     private static List<String> dimensionsOf(Variable variable) {
