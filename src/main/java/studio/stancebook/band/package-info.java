@@ -14,9 +14,13 @@
             "problem",
             "statistics",
             "dimension",
+            "dimension :: reshaping",
             "measure",
+            "tyre",
             "classes",
             "moves",
+            "drawing :: rendering",
+            "drawing :: side-view",
             "drawing :: strip",
             "catalogue"
         })

@@ -31,7 +31,7 @@ class PageStatementsTest extends ProposalPageVisitor {
                 "/catalogue",
                 6,
                 "/segments/" + segment,
-                5,
+                6,
                 address(made(Role.DESIGNER)),
                 8,
                 "/packages/" + packageId,

@@ -14,11 +14,12 @@ import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.standard.processor.AbstractStandardExpressionAttributeTagProcessor;
 import org.thymeleaf.templatemode.TemplateMode;
 import studio.stancebook.drawing.Sheet;
+import studio.stancebook.drawing.sideview.ClassDrawing;
 import studio.stancebook.drawing.strip.BandStrip;
 
 /**
  * Places the shapes of a drawing in a template (studio decision 0055): an element with {@code draw:sheet="${sheet}"},
- * {@code draw:inked="${sheet}"} or {@code draw:strip="${strip}"} is replaced by them.
+ * {@code draw:inked="${sheet}"}, {@code draw:strip="${strip}"} or {@code draw:lines="${class}"} is replaced by them.
  */
 @Component
 public class DrawingDialect extends AbstractProcessorDialect {
@@ -36,7 +37,8 @@ public class DrawingDialect extends AbstractProcessorDialect {
         return Set.of(
                 new Shapes<>(dialectPrefix, "sheet", Sheet.class, SheetMarkup::of),
                 new Shapes<>(dialectPrefix, "inked", Sheet.class, SheetMarkup::inked),
-                new Shapes<>(dialectPrefix, "strip", BandStrip.class, StripMarkup::of));
+                new Shapes<>(dialectPrefix, "strip", BandStrip.class, StripMarkup::of),
+                new Shapes<>(dialectPrefix, "lines", ClassDrawing.class, ClassLinesMarkup::of));
     }
 
     /** Replaces an element by the markup of what its attribute names. */

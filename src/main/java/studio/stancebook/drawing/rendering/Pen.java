@@ -37,6 +37,8 @@ record Pen(
             Map.entry("touch", new Pen(SOFT, 0.06, FILM, new double[0], null)),
             Map.entry("ghost-wheel", line(GHOST, 0.06, 0.22, 0.17)),
             Map.entry("ghost", line(GHOST, 0.08)),
+            Map.entry("zone", new Pen(null, 0, "#dcd8c9", new double[0], "0.8")),
+            Map.entry("zone-edge", line(SOFT, 0.05, 0.3, 0.2)),
             Map.entry("ghost-leader", line(GHOST, 0.04)),
             Map.entry("guide", line(GHOST, 0.05, 0.5, 0.15, 0.08, 0.15)),
             Map.entry("ground", line(TAPE, 0.14)),
