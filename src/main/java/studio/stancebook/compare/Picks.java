@@ -1,7 +1,11 @@
 package studio.stancebook.compare;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
@@ -64,17 +68,31 @@ public class Picks {
                 revision.dimensions());
     }
 
-    /** Packages, then proposals, whose name has these words; some of all without words. */
-    public List<PickOption> choices(String words, SignedIn who) {
-        CatalogueFilter filter = new CatalogueFilter(words, null, null, null, null, null);
+    /**
+     * Packages, then proposals, whose name has these words; some of all without words.
+     *
+     * @param segment the key of the one whose packages and proposals come first; null for none
+     */
+    public List<PickOption> choices(String words, @Nullable String segment, SignedIn who) {
+        Map<Pick, PickOption> found = new LinkedHashMap<>();
+        if (segment != null) {
+            packages(words, segment).forEach(one -> found.put(one.pick(), one));
+        }
+        packages(words, null).forEach(one -> found.putIfAbsent(one.pick(), one));
+        proposals.list(ProposalFilter.named(words), PageRequest.of(0, PROPOSALS), who).stream()
+                .sorted(Comparator.comparing(one -> !one.segment().key().equals(segment)))
+                .map(Picks::choice)
+                .forEach(one -> found.put(one.pick(), one));
+        return List.copyOf(found.values());
+    }
+
+    private List<PickOption> packages(String words, @Nullable String segment) {
+        CatalogueFilter filter = new CatalogueFilter(words, segment, null, null, null, null);
         List<PickOption> found = new ArrayList<>();
         for (PackageSummary one : catalogue.search(filter, PageRequest.of(0, PACKAGES, Sort.by("name")))) {
             String year = one.modelYear() == null ? "" : " (" + one.modelYear() + ")";
             found.add(new PickOption(Pick.ofPackage(one.id()), one.name() + year, one.segmentName()));
         }
-        proposals.list(ProposalFilter.named(filter.words()), PageRequest.of(0, PROPOSALS), who).stream()
-                .map(Picks::choice)
-                .forEach(found::add);
         return found;
     }
 

@@ -91,6 +91,54 @@ class ComparePageTest {
     }
 
     @Test
+    void giveEachAColumnOfItsOwn() {
+        String alder = benchmark("Alder", 2800);
+        String beech = benchmark("Beech", 2870);
+        String tern = proposal(Role.DESIGNER, 2940);
+
+        String table = page("/compare?of=" + alder + "&of=" + beech + "&of=" + tern);
+
+        assertThat(table.substring(table.indexOf("<table"), table.indexOf("</thead>")))
+                .containsSubsequence(">Alder (2020)</a>", ">Beech (2020)</a>", ">Tern, r1</a>");
+        // 2800, 2870 and 2940 mm on tyres of 700 mm.
+        assertThat(table.substring(table.indexOf("</thead>"), table.indexOf("</table>")))
+                .containsSubsequence("4.00", "4.10", "+0.10", "+70", "4.20", "+0.20", "+140");
+    }
+
+    @Test
+    void drawFeaturesInAFineLineOfTheSameColour() {
+        DimensionSet full = Invented.dimensions(2800)
+                .set(Landmark.COWL, 400, 1000)
+                .set(Landmark.SCREEN_TOP, 1000, 1450)
+                .set(Landmark.ROCKER_FRONT, 420, 300)
+                .set(Landmark.ROCKER_REAR, 2350, 310)
+                .set(Landmark.ARCH_FRONT_TOP, 0, 780)
+                .set(Landmark.ARCH_REAR_TOP, 2800, 790)
+                .set(Landmark.BELT_FRONT, 500, 1010)
+                .set(Landmark.BELT_REAR, 2900, 1040)
+                .build();
+        String pair = "of=" + benchmark("Alder", 2800) + "&of=" + benchmark("Full", full);
+
+        // Two arches, a rocker and a belt line at least.
+        assertThat(page("/compare?" + pair).split("class=\"line-b fine\"", -1)).hasSizeGreaterThan(4);
+        assertThat(page("/compare/drawing.svg?" + pair)).contains("class=\"line-b fine\" stroke=\"#1f5fa8\"");
+    }
+
+    @Test
+    void offerTheSameSegmentFirst() {
+        String own = benchmark("Zelkova", 2800);
+        String other = segment;
+        segment = Invented.key("compared-first");
+        segments.create(segment, "A segment that comes first", "");
+        String elsewhere = benchmark("Zebrawood", 2800);
+        segment = other;
+        String picked = benchmark("Alder", 2800);
+
+        assertThat(page("/compare?of=" + picked + "&q=Ze"))
+                .containsSubsequence("value=\"" + own + "\"", "value=\"" + elsewhere + "\"");
+    }
+
+    @Test
     void holdAgainstAnotherThatIsChosen() {
         String alder = benchmark("Alder", 2800);
         String beech = benchmark("Beech", 2870);

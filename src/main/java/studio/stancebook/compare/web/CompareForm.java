@@ -57,6 +57,6 @@ record CompareForm(
     }
 
     String words() {
-        return q == null ? "" : q;
+        return q == null ? "" : q.replaceAll("\\p{Cntrl}+", " ").strip();
     }
 }

@@ -4,11 +4,15 @@ import io.swagger.v3.oas.annotations.Operation;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.MediaType;
@@ -23,6 +27,7 @@ import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.compare.Compared;
 import studio.stancebook.compare.Comparison;
+import studio.stancebook.compare.Difference;
 import studio.stancebook.compare.Differences;
 import studio.stancebook.compare.Pick;
 import studio.stancebook.compare.Picks;
@@ -30,6 +35,7 @@ import studio.stancebook.drawing.rendering.SideViewSvg;
 import studio.stancebook.drawing.sideview.Alignment;
 import studio.stancebook.drawing.sideview.OverlayDrawing;
 import studio.stancebook.drawing.sideview.SideView;
+import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
 import studio.stancebook.problem.Malformed;
@@ -140,18 +146,39 @@ class ComparePage {
         return Comparison.of(title, chosen, form.alignment(), form.wheels());
     }
 
-    private List<DifferenceLine> differences(List<Compared> chosen) {
+    /** A row for each measure, the most unusual difference first, with a cell for each of the others. */
+    private List<DifferenceRow> differences(List<Compared> chosen) {
         ClassSnapshot snapshot = snapshots.of(chosen.get(0).segment());
-        return new Differences(measures.current(), snapshot::column)
-                .between(chosen.get(0), chosen.subList(1, chosen.size())).stream()
-                        .map(DifferenceLine::of)
-                        .toList();
+        Differences differences = new Differences(measures.current(), snapshot::column);
+        List<Compared> others = chosen.subList(1, chosen.size());
+        Map<Measure, @Nullable Difference[]> rows = new LinkedHashMap<>();
+        for (int i = 0; i < others.size(); i++) {
+            for (Difference one : differences.between(chosen.get(0), List.of(others.get(i)))) {
+                rows.computeIfAbsent(one.measure(), measure -> new Difference[others.size()])[i] = one;
+            }
+        }
+        return rows.values().stream()
+                .map(cells -> Arrays.asList(cells))
+                .sorted(Comparator.comparingDouble(ComparePage::usual))
+                .map(DifferenceRow::of)
+                .toList();
+    }
+
+    /** Less the more unusual; what no class tells anything of comes last. */
+    private static double usual(List<@Nullable Difference> cells) {
+        return cells.stream()
+                .filter(Objects::nonNull)
+                .mapToDouble(one ->
+                        one.spreads().isPresent() ? -Math.abs(one.spreads().getAsDouble()) : Double.POSITIVE_INFINITY)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** What is not picked yet. */
     private List<Picks.PickOption> choices(CompareForm form, List<Compared> chosen, SignedIn who) {
         Set<String> taken = chosen.stream().map(one -> one.pick().key()).collect(Collectors.toSet());
-        return picks.choices(form.words(), who).stream()
+        String segment = chosen.isEmpty() ? null : chosen.get(0).segment();
+        return picks.choices(form.words(), segment, who).stream()
                 .filter(choice -> !taken.contains(choice.pick().key()))
                 .toList();
     }

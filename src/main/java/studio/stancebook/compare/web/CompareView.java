@@ -23,7 +23,7 @@ import studio.stancebook.problem.FieldErrors;
 record CompareView(
         List<Compared> chosen,
         @Nullable Comparison comparison,
-        List<DifferenceLine> differences,
+        List<DifferenceRow> differences,
         String spreadOf,
         List<Picks.PickOption> choices,
         FieldErrors errors) {
@@ -58,11 +58,16 @@ record CompareView(
         return comparison == null ? List.of() : comparison.notes();
     }
 
-    public List<DifferenceLine> first() {
+    /** Those that the reference is compared with. */
+    public List<Compared> others() {
+        return chosen.subList(1, chosen.size());
+    }
+
+    public List<DifferenceRow> first() {
         return differences.subList(0, Math.min(SHOWN_AT_ONCE, differences.size()));
     }
 
-    public List<DifferenceLine> rest() {
+    public List<DifferenceRow> rest() {
         return differences.subList(first().size(), differences.size());
     }
 

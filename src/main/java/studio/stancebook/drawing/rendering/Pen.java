@@ -28,6 +28,9 @@ record Pen(
     private static final String GHOST = "#a9aba3";
     private static final String RED = "#b9232a";
 
+    /** The weight of a feature of one of several vehicles over that of its silhouette. */
+    private static final double FINE = 0.6;
+
     private static final Map<String, Pen> PENS = Map.ofEntries(
             Map.entry("grid", line("#e6e2d6", 0.025)),
             Map.entry("grid-five", line("#d6d1c1", 0.03)),
@@ -76,7 +79,7 @@ record Pen(
         return new Pen(null, 0, colour, new double[0], null);
     }
 
-    /** The pen of classes such as {@code tape out}. */
+    /** The pen of classes such as {@code tape out} or {@code line-b fine}. */
     static Pen of(String classes) {
         String[] names = classes.split(" ", -1);
         Pen pen = PENS.get(names[0]);
@@ -93,6 +96,9 @@ record Pen(
     }
 
     private Pen marked(String mark) {
+        if (mark.equals("fine")) {
+            return new Pen(stroke, widthEm * FINE, fill, dashEm, opacity);
+        }
         if (mark.equals("out")) {
             return new Pen(stroke == null ? null : RED, widthEm, fill == null ? null : RED, dashEm, opacity);
         }

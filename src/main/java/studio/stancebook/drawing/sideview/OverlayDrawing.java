@@ -2,6 +2,7 @@ package studio.stancebook.drawing.sideview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import studio.stancebook.dimension.Axle;
@@ -144,10 +145,16 @@ public final class OverlayDrawing {
         return format == Format.WIDE ? one.label : one.label.substring(0, 1);
     }
 
+    /** The silhouette and the tyres in the full weight of the line, wheel openings, rocker, glass and doors in a fine one. */
     private static void draw(Laid one, DrawingBuilder drawing) {
         PathBuilder path = new PathBuilder(one.placement);
         new Silhouette(one.vehicle, false, one.placement).pieces().forEach(piece -> path.append(piece.path()));
         drawing.stroke(LayerId.BODY, one.pen, path.empty() ? box(one) : path);
+        DrawingBuilder fine = drawing.placed(one.placement, pen -> one.pen + " fine");
+        Marking unmarked = new Marking(Set.of(), Set.of());
+        Silhouette silhouette = new Silhouette(one.vehicle, false);
+        new LowerBody(one.vehicle, silhouette, fine, unmarked).draw(!path.empty());
+        new Cabin(one.vehicle, fine, unmarked, false).draw();
         for (Axle axle : Axle.values()) {
             one.vehicle
                     .tyre(axle)
