@@ -40,13 +40,13 @@ record ProposalMark(long id, String name, double x, double y, String verdict, St
         };
     }
 
-    /** A diamond inside, a triangle outside, a square that is too close to call, a cross without a band. */
+    /** Several times the size of a dot: a diamond inside, a triangle outside, a square that is too close to call, a cross without a band. */
     private static String shape(Verdict.VerdictKind kind) {
         return switch (kind) {
-            case OUTSIDE_LOW, OUTSIDE_HIGH -> "M0-9L9 7H-9Z";
-            case TOO_CLOSE -> "M-7-7H7V7H-7Z";
-            case INSIDE -> "M0-9L9 0L0 9L-9 0Z";
-            case NO_BAND, NOT_MEASURABLE -> "M-7-7L7 7M7-7L-7 7";
+            case OUTSIDE_LOW, OUTSIDE_HIGH -> "M0-14L14 11H-14Z";
+            case TOO_CLOSE -> "M-10-10H10V10H-10Z";
+            case INSIDE -> "M0-14L14 0L0 14L-14 0Z";
+            case NO_BAND, NOT_MEASURABLE -> "M-11-11L11 11M11-11L-11 11";
         };
     }
 }

@@ -15,11 +15,12 @@ import studio.stancebook.quantity.NumberText;
 import studio.stancebook.statistics.ConcentrationEllipse;
 
 /**
- * Two measures of a class against each other, as the page draws them.
+ * Two measures of a class against each other, as the page draws them. The frame is that of the class at hand, its ellipse and
+ * its proposals; of other segments is seen what reaches into it.
  *
  * @param dots benchmarks that can be opened: all of a small class, those furthest out of a large one
  * @param density squares instead of the dots of a large class
- * @param shapes the ellipses of all segments that have one
+ * @param shapes the ellipses of the segments that reach into the frame
  * @param packages how many benchmarks have both measures
  */
 record Scatter(
@@ -82,7 +83,7 @@ record Scatter(
         List<Pair> drawn = many ? outermost(pairs, ellipses) : pairs;
         ScatterLabels labels = new ScatterLabels(LEFT + 4, TOP + 2, RIGHT - 4, BOTTOM - 2);
         drawn.forEach(pair -> labels.dot(x.at(pair.x()), y.at(pair.y())));
-        proposals.forEach(mark -> labels.keepFree(x.at(mark.x()), y.at(mark.y()), 10));
+        proposals.forEach(mark -> labels.keepFree(x.at(mark.x()), y.at(mark.y()), 15));
         List<ProposalPoint> marks =
                 proposals.stream().map(mark -> mark(mark, x, y, labels)).toList();
         return new Scatter(
@@ -101,9 +102,10 @@ record Scatter(
         DoubleSummaryStatistics all = new DoubleSummaryStatistics();
         pairs.forEach(pair -> all.accept(ofX ? pair.x() : pair.y()));
         marks.forEach(mark -> all.accept(ofX ? mark.x() : mark.y()));
+        boolean alone = all.getCount() == 0;
         for (SegmentEllipse one : ellipses) {
             ConcentrationEllipse ellipse = one.ellipse();
-            if (ellipse != null) {
+            if (ellipse != null && (one.own() || alone)) {
                 double mean = ofX ? one.moments().meanX() : one.moments().meanY();
                 double half = ofX ? ellipse.halfWidth() : ellipse.halfHeight();
                 all.accept(mean - half);
@@ -147,8 +149,9 @@ record Scatter(
     private static List<Shape> shapes(List<SegmentEllipse> ellipses, Axis x, Axis y, ScatterLabels labels) {
         Map<SegmentEllipse, List<double[]>> edges = new LinkedHashMap<>();
         for (SegmentEllipse one : ellipses) {
-            if (one.ellipse() != null) {
-                edges.put(one, edge(one.ellipse(), x, y));
+            List<double[]> seen = one.ellipse() == null ? List.of() : edge(one.ellipse(), x, y);
+            if (!seen.isEmpty()) {
+                edges.put(one, seen);
             }
         }
         edges.values().forEach(labels::ellipse);
@@ -166,12 +169,15 @@ record Scatter(
         return shapes;
     }
 
-    /** Points along the edge of an ellipse on the chart. */
+    /** Points along the edge of an ellipse that are within the frame. */
     private static List<double[]> edge(ConcentrationEllipse ellipse, Axis x, Axis y) {
         List<double[]> points = new ArrayList<>();
         for (int i = 0; i < EDGE_POINTS; i++) {
             double angle = 2 * Math.PI * i / EDGE_POINTS;
-            points.add(new double[] {x.at(ellipse.xAt(angle)), y.at(ellipse.yAt(angle))});
+            double[] point = {x.at(ellipse.xAt(angle)), y.at(ellipse.yAt(angle))};
+            if (point[0] > LEFT && point[0] < RIGHT && point[1] > TOP && point[1] < BOTTOM) {
+                points.add(point);
+            }
         }
         return points;
     }
