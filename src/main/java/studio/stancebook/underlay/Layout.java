@@ -63,7 +63,7 @@ record Layout(PaperSize paper, int denominator, double originX, double groundY) 
     /**
      * The layout of a framework.
      *
-     * @param wanted the denominator asked for; null for the least whole one that fits
+     * @param wanted the denominator asked for; null for the least standard one that fits
      * @throws Impossible naming the scale, and what would fit, if it does not fit
      */
     static Layout of(Framework framework, PaperSize paper, @Nullable Integer wanted) {
@@ -71,7 +71,7 @@ record Layout(PaperSize paper, int denominator, double originX, double groundY) 
         if (wanted != null && wanted < least) {
             throw Impossible.ofField("scale", tooLarge(framework, paper, wanted, least));
         }
-        int denominator = wanted == null ? least : wanted;
+        int denominator = wanted == null ? standard(paper, least) : wanted;
         double em = paper.letteringMm();
         double lengthMm = (framework.rearmost() - framework.foremost()) / denominator;
         double room = paper.widthMm() - 2 * MARGIN_MM;
@@ -79,6 +79,16 @@ record Layout(PaperSize paper, int denominator, double originX, double groundY) 
         double free = roomHighMm(paper) - framework.highest() / denominator;
         double groundY = paper.heightMm() - MARGIN_MM - (TABLE_EM + FOOT_EM) * em - free / 2;
         return new Layout(paper, denominator, originX, groundY);
+    }
+
+    /** The largest standard scale that fits. */
+    private static int standard(PaperSize paper, int least) {
+        return UnderlayOrder.DENOMINATORS.stream()
+                .filter(denominator -> denominator >= least)
+                .findFirst()
+                .orElseThrow(() -> Impossible.ofField(
+                        "paper",
+                        "The drawing fits " + paper + " at none of the standard scales: choose larger paper."));
     }
 
     private static double roomLongMm(PaperSize paper) {
@@ -102,7 +112,6 @@ record Layout(PaperSize paper, int denominator, double originX, double groundY) 
                 .findFirst()
                 .ifPresent(denominator -> fits.add("1:" + denominator + " fits " + paper));
         smallestPaper(framework, wanted).ifPresent(larger -> fits.add("1:" + wanted + " fits " + larger));
-        fits.add("\"fit\" would make it 1:" + least);
         return "At 1:" + wanted + " the drawing is "
                 + NumberText.plain((framework.rearmost() - framework.foremost()) / wanted, 0) + " by "
                 + NumberText.plain(framework.highest() / wanted, 0) + " mm, and " + paper + " has room for "

@@ -15,7 +15,7 @@ import studio.stancebook.tyre.TyreDesignation;
  * @param points by key of the measure, where in its band the sheet is drawn: 0 at the lower edge, 1 at the upper one; the
  *     median of the class where nothing is said
  * @param paper that it is printed on
- * @param denominator of the scale; null for the largest whole one that fits
+ * @param denominator of the scale; null for the largest of these that fits
  * @param title of the sheet; empty for the name of what is drawn
  */
 public record UnderlayOrder(
@@ -28,8 +28,11 @@ public record UnderlayOrder(
         @Nullable Integer denominator,
         String title) {
 
-    /** The scales that can be asked for, 1 to each. */
-    public static final List<Integer> DENOMINATORS = List.of(5, 10, 20, 40);
+    /**
+     * The scales of a sheet, 1 to each. ISO 5455 recommends 1:1, 1:2, 1:5, 1:10 and 1:20; 1:4 and 1:8, of which scale models and
+     * tape drawings are made, and 1:40 are common practice, no source.
+     */
+    public static final List<Integer> DENOMINATORS = List.of(1, 2, 4, 5, 8, 10, 20, 40);
 
     /** Most characters of a title. */
     public static final int MOST_TITLE = 80;

@@ -17,6 +17,8 @@
             "dimension",
             "measure",
             "classes",
+            "drawing :: rendering",
+            "drawing :: side-view",
             "paper",
             "catalogue",
             "band",

@@ -215,6 +215,8 @@ class ComparePageTest {
 
         assertThat(viewer.get("/compare/drawing.svg?" + pair).headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("image/svg+xml"));
+        assertThat(viewer.get("/compare/drawing.svg?" + pair).headers().firstValue("Content-Disposition"))
+                .hasValue("attachment; filename=\"compare-alder-1-2020-beech-2020.svg\"");
         assertThat(page("/compare/drawing.svg?" + pair))
                 .startsWith("<?xml")
                 .contains("Alder &lt;1&gt;", "cx=\"2870\"", "stroke=\"#1f5fa8\"");

@@ -147,6 +147,18 @@ class ReviewSheetTest extends ProposalPageVisitor {
     }
 
     @Test
+    void isSavedUnderTheNameOfItsProposalAndRevision() {
+        ProposalView made = made(Role.DESIGNER);
+        String saved = studio.browser(Role.DESIGNER)
+                .get(address(made) + "/review-sheet.pdf")
+                .headers()
+                .firstValue("Content-Disposition")
+                .orElse("");
+
+        assertThat(saved).startsWith("attachment; filename=").endsWith("-r1-review.pdf\"");
+    }
+
+    @Test
     void isLinkedFromItsPageAndHiddenFromWhoMayNotSeeTheProposal() {
         ProposalView made = made(Role.DESIGNER);
 

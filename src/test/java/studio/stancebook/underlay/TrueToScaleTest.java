@@ -152,7 +152,17 @@ class TrueToScaleTest {
         }
     }
 
-    /** 4680 mm with the zones: 936 mm at 1:5, which A1 of 841 mm cannot hold and A0 of 1189 mm can. */
+    /**
+     * ISO 5455 names 1:2, 1:5, 1:10 and 1:20 among the reductions; 1:4 and 1:8 are common practice, no source. A1
+     * would hold it at 1:6, too.
+     */
+    @ParameterizedTest
+    @CsvSource({"A0, 5", "A1, 8", "A2, 10", "A3, 20", "A4, 20"})
+    void asLargeAsFitsIsAStandardScale(PaperSize paper, int denominator) {
+        assertThat(Layout.of(Frames.invented(), paper, null).denominator()).isEqualTo(denominator);
+    }
+
+    /** 4680 mm with the zones: 936 mm at 1:5, which A1 of 841 mm cannot hold and A0 of 1189 mm can; 585 mm at 1:8. */
     @Test
     void aSheetThatDoesNotFitSaysWhatDoes() {
         assertThatExceptionOfType(Impossible.class)
@@ -160,7 +170,7 @@ class TrueToScaleTest {
                 .satisfies(
                         refusal -> assertThat(refusal.errors().get(0).field()).isEqualTo("scale"))
                 .withMessageContaining("936 by 376 mm")
-                .withMessageContaining("1:10 fits A1")
+                .withMessageContaining("1:8 fits A1")
                 .withMessageContaining("1:5 fits A0");
     }
 

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageView;
+import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.drawing.rendering.FileChoice;
 import studio.stancebook.drawing.rendering.SideViewPng;
 import studio.stancebook.drawing.rendering.SideViewSvg;
@@ -40,7 +41,11 @@ class PackageDrawing {
             @RequestParam(required = false) @Nullable List<String> layers,
             @RequestParam(required = false) @Nullable Integer width) {
         FileChoice choice = FileChoice.of(layers, width);
-        return ResponseEntity.ok().contentType(SVG).body(drawings.of(of(catalogue.get(id)), choice));
+        PackageView view = catalogue.get(id);
+        return ResponseEntity.ok()
+                .headers(DownloadName.of("svg", view.title(), "side-view").header())
+                .contentType(SVG)
+                .body(drawings.of(of(view), choice));
     }
 
     @Operation(summary = "The side view of a package as PNG")
@@ -50,7 +55,11 @@ class PackageDrawing {
             @RequestParam(required = false) @Nullable List<String> layers,
             @RequestParam(required = false) @Nullable Integer width) {
         FileChoice choice = FileChoice.of(layers, width);
-        return ResponseEntity.ok().contentType(MediaType.IMAGE_PNG).body(SideViewPng.of(of(catalogue.get(id)), choice));
+        PackageView view = catalogue.get(id);
+        return ResponseEntity.ok()
+                .headers(DownloadName.of("png", view.title(), "side-view").header())
+                .contentType(MediaType.IMAGE_PNG)
+                .body(SideViewPng.of(of(view), choice));
     }
 
     static SideView of(PackageView view) {

@@ -31,6 +31,7 @@ import studio.stancebook.compare.Difference;
 import studio.stancebook.compare.Differences;
 import studio.stancebook.compare.Pick;
 import studio.stancebook.compare.Picks;
+import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.drawing.rendering.SideViewSvg;
 import studio.stancebook.drawing.sideview.Alignment;
 import studio.stancebook.drawing.sideview.OverlayDrawing;
@@ -107,7 +108,10 @@ class ComparePage {
             throw Malformed.ofField(
                     "of", "A sketch without dimension and one without tyres cannot be drawn to the same size.");
         }
-        return ResponseEntity.ok().contentType(SVG).body(drawings.of(drawing));
+        return ResponseEntity.ok()
+                .headers(DownloadName.of("svg", "compare", drawing.title()).header())
+                .contentType(SVG)
+                .body(drawings.of(drawing));
     }
 
     private CompareView view(CompareForm form, SignedIn who) {

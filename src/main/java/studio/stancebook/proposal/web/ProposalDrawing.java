@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.drawing.rendering.FileChoice;
 import studio.stancebook.drawing.rendering.SideViewPng;
 import studio.stancebook.drawing.rendering.SideViewSvg;
@@ -49,7 +51,11 @@ class ProposalDrawing {
             @RequestParam(required = false) @Nullable Integer width,
             @AuthenticationPrincipal SignedIn who) {
         FileChoice choice = FileChoice.of(layers, width);
-        return ResponseEntity.ok().contentType(SVG).body(drawings.of(sideView(id, revision, who), choice));
+        Shown shown = shown(id, revision, who);
+        return ResponseEntity.ok()
+                .headers(shown.download("svg"))
+                .contentType(SVG)
+                .body(drawings.of(sideView(shown), choice));
     }
 
     @Operation(summary = "The side view of a proposal as PNG")
@@ -61,14 +67,29 @@ class ProposalDrawing {
             @RequestParam(required = false) @Nullable Integer width,
             @AuthenticationPrincipal SignedIn who) {
         FileChoice choice = FileChoice.of(layers, width);
+        Shown shown = shown(id, revision, who);
         return ResponseEntity.ok()
+                .headers(shown.download("png"))
                 .contentType(MediaType.IMAGE_PNG)
-                .body(SideViewPng.of(sideView(id, revision, who), choice));
+                .body(SideViewPng.of(sideView(shown), choice));
     }
 
-    private SideView sideView(long id, @Nullable Integer revision, SignedIn who) {
+    /** A revision of a proposal. */
+    private record Shown(String name, RevisionView revision) {
+
+        HttpHeaders download(String extension) {
+            return DownloadName.of(extension, name, "r" + revision.number(), "side-view")
+                    .header();
+        }
+    }
+
+    private Shown shown(long id, @Nullable Integer revision, SignedIn who) {
         ProposalView proposal = proposals.get(id, who);
-        RevisionView shown = proposals.revision(proposal, revision, who);
-        return pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment());
+        return new Shown(proposal.name(), proposals.revision(proposal, revision, who));
+    }
+
+    private SideView sideView(Shown shown) {
+        return pictures.sideView(
+                shown.name(), shown.revision().dimensions(), shown.revision().assessment());
     }
 }

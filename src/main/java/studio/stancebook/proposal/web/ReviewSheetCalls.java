@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
+import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.paper.PdfWriter;
 import studio.stancebook.proposal.Decision;
 import studio.stancebook.proposal.ProposalState;
@@ -57,7 +58,11 @@ class ReviewSheetCalls {
                 decisionOn(shown, proposals.state(id, revision, who)),
                 messages,
                 LocalDate.now(clock));
-        return ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(PdfWriter.of(sheet.page()));
+        return ResponseEntity.ok()
+                .headers(DownloadName.of("pdf", proposal.name(), "r" + shown.number(), "review")
+                        .header())
+                .contentType(MediaType.APPLICATION_PDF)
+                .body(PdfWriter.of(sheet.page()));
     }
 
     private @Nullable Decision decisionOn(RevisionView shown, ProposalState state) {

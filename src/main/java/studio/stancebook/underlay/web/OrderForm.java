@@ -147,7 +147,8 @@ record OrderForm(Map<String, String> typed) {
             return Integer.valueOf(number);
         }
         errors.add(new FieldError(
-                "scale", "A scale is 5, 10, 20 or 40, for 1:5 and so on, or fit, not " + shown(text) + "."));
+                "scale",
+                "A scale is 1, 2, 4, 5, 8, 10, 20 or 40, for 1:1 and so on, or fit, not " + shown(text) + "."));
         return null;
     }
 

@@ -47,7 +47,7 @@ import java.lang.annotation.Target;
         schema =
                 @Schema(
                         type = "string",
-                        allowableValues = {"fit", "5", "10", "20", "40"}))
+                        allowableValues = {"fit", "1", "2", "4", "5", "8", "10", "20", "40"}))
 @Parameter(
         name = "title",
         in = ParameterIn.QUERY,

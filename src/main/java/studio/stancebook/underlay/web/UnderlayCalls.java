@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -13,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.access.SignedIn;
+import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.limit.Bulkhead;
 import studio.stancebook.paper.PdfWriter;
 import studio.stancebook.paper.PngWriter;
@@ -23,8 +25,8 @@ import studio.stancebook.underlay.Proportion;
 import studio.stancebook.underlay.Underlays;
 
 /**
- * Sheets as numbers and as files. The parameters are segment or proposal; tyre or wheelbase; paper (a4 to a0); scale (5, 10,
- * 20, 40 or fit); title; and {@code at.<measure>}, a point of its band from 0 to 100.
+ * Sheets as numbers and as files. The parameters are segment or proposal; tyre or wheelbase; paper (a4 to a0); scale (1, 2,
+ * 4, 5, 8, 10, 20, 40 or fit); title; and {@code at.<measure>}, a point of its band from 0 to 100.
  */
 @RestController
 class UnderlayCalls {
@@ -130,9 +132,11 @@ class UnderlayCalls {
     @GetMapping({"/underlay.svg", "/api/v1/underlays.svg"})
     ResponseEntity<String> svg(
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted, @AuthenticationPrincipal SignedIn who) {
+        Underlays.Underlay sheet = draw(wanted, who);
         return ResponseEntity.ok()
+                .headers(name(sheet, "svg"))
                 .contentType(SVG)
-                .body(SvgWriter.of(draw(wanted, who).page().on(PAPER)));
+                .body(SvgWriter.of(sheet.page().on(PAPER)));
     }
 
     @SheetParameters
@@ -140,9 +144,11 @@ class UnderlayCalls {
     @GetMapping({"/underlay.pdf", "/api/v1/underlays.pdf"})
     ResponseEntity<byte[]> pdf(
             @Parameter(hidden = true) @RequestParam Map<String, String> wanted, @AuthenticationPrincipal SignedIn who) {
+        Underlays.Underlay sheet = draw(wanted, who);
         return ResponseEntity.ok()
+                .headers(name(sheet, "pdf"))
                 .contentType(MediaType.APPLICATION_PDF)
-                .body(PdfWriter.of(draw(wanted, who).page()));
+                .body(PdfWriter.of(sheet.page()));
     }
 
     @SheetParameters
@@ -154,10 +160,18 @@ class UnderlayCalls {
             @AuthenticationPrincipal SignedIn who) {
         int px = PngWriter.widthPx(width, USUAL_WIDTH_PX);
         try (Bulkhead.Place held = bulkhead.take(who.personId())) {
+            Underlays.Underlay sheet = draw(wanted, who);
             return ResponseEntity.ok()
+                    .headers(name(sheet, "png"))
                     .contentType(MediaType.IMAGE_PNG)
-                    .body(PngWriter.of(draw(wanted, who).page(), px));
+                    .body(PngWriter.of(sheet.page(), px));
         }
+    }
+
+    private static HttpHeaders name(Underlays.Underlay sheet, String extension) {
+        String scale = "1-to-" + sheet.denominator();
+        return DownloadName.of(extension, sheet.framework().title(), "underlay", scale)
+                .header();
     }
 
     private Underlays.Underlay draw(Map<String, String> wanted, SignedIn who) {
