@@ -20,6 +20,7 @@ import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import studio.stancebook.PostgresDatabase;
 import studio.stancebook.Stancebook;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.exchange.importing.Delivery;
@@ -81,7 +82,7 @@ final class BenchStudio implements AutoCloseable {
     /** Brings a table in as the API does. */
     Object bringIn(Path table) throws IOException {
         return part(Importer.class)
-                .run(new Delivery(PackageFile.of(table, null, null), "table.csv", "Benchmark"), OPTIONS, share -> {});
+                .run(new Delivery(PackageFile.of(table, null, null), "table.csv", new Author(null, "Benchmark")), OPTIONS, share -> {});
     }
 
     /** Rows of a table as the driver gives them. */

@@ -23,6 +23,11 @@ public record SignedIn(long personId, String name, String email, Role role) impl
                 .map(SignedIn.class::cast);
     }
 
+    /** The person as the author of what they do. */
+    public Author author() {
+        return new Author(personId, name);
+    }
+
     /** Whether the person has a permission, whoever owns the thing. */
     public boolean may(Permission permission) {
         return permission.isGrantedTo(role);

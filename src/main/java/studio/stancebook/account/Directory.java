@@ -5,9 +5,13 @@ import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import studio.stancebook.access.Role;
@@ -39,6 +43,16 @@ public class Directory {
         }
         return jdbc.sql(SELECT + "id IN (:ids)").param("ids", ids).query(Directory::read).list().stream()
                 .collect(Collectors.toMap(PersonName::id, Function.identity()));
+    }
+
+    /**
+     * The names that people have now, by id.
+     *
+     * @param ids null for those of whom none is known
+     */
+    public Map<Long, String> names(Stream<@Nullable Long> ids) {
+        Set<Long> known = ids.filter(Objects::nonNull).collect(Collectors.toSet());
+        return named(known).values().stream().collect(Collectors.toMap(PersonName::id, PersonName::name));
     }
 
     /** Everybody of a role who can sign in, by name. */

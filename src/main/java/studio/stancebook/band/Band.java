@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param reason why it was set so; may be empty but for a rule and a withdrawal
  * @param classRevision the revision of the class that it was set on
  * @param at when
- * @param by the name of who set it
+ * @param by the name that who set it has now
  */
 public record Band(
         String segment,

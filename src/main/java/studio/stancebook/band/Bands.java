@@ -16,6 +16,7 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.access.Author;
 import studio.stancebook.band.internal.BandComputer;
 import studio.stancebook.band.internal.BandEvents;
 import studio.stancebook.band.internal.StoredBand;
@@ -205,7 +206,7 @@ public class Bands {
             BandSetting setting,
             String reason,
             @Nullable ExpectedVersion expected,
-            String by) {
+            Author by) {
         BandTrial trial = trial(segment, measure, setting);
         if (!trial.possible()) {
             throw new ImpossibleBand(trial.explanation());
@@ -224,7 +225,8 @@ public class Bands {
                         checked(reasonOf(setting, reason)),
                         trial.classRevision(),
                         clock.instant(),
-                        by));
+                        by.name()),
+                by);
     }
 
     /**
@@ -234,7 +236,7 @@ public class Bands {
      * @return how many were set
      * @throws Stale if somebody else set one of them at the same moment; then none is set
      */
-    public int setWhereNone(String segment, Map<String, BandSetting> settings, String reason, String by) {
+    public int setWhereNone(String segment, Map<String, BandSetting> settings, String reason, Author by) {
         Set<String> there = newest(segment).stream().map(Band::measure).collect(Collectors.toSet());
         int count = 0;
         for (Map.Entry<String, BandSetting> entry : settings.entrySet()) {
@@ -257,7 +259,7 @@ public class Bands {
      * @param reason 1 to {@value #MOST_REASON} characters
      * @param expected the newest version; null only where there is none
      */
-    public Band withdraw(String segment, String measure, String reason, @Nullable ExpectedVersion expected, String by) {
+    public Band withdraw(String segment, String measure, String reason, @Nullable ExpectedVersion expected, Author by) {
         if (reason.isBlank()) {
             throw Impossible.ofField("reason", "reason is missing; a withdrawal says why.");
         }
@@ -277,18 +279,24 @@ public class Bands {
                         checked(reason),
                         revision,
                         clock.instant(),
-                        by));
+                        by.name()),
+                by);
     }
 
     private Band add(
-            String segment, String measure, @Nullable ExpectedVersion expected, Function<Integer, Band> newVersion) {
+            String segment,
+            String measure,
+            @Nullable ExpectedVersion expected,
+            Function<Integer, Band> newVersion,
+            Author by) {
         long segmentId = segments.named(segment).id();
         Optional<Band> before = newestOf(segmentId, measure).map(found -> found.band(segment));
         int newest = before.map(Band::version).orElse(0);
         check(newest, expected);
         Band band = newVersion.apply(newest + 1);
         try {
-            Band added = stored.saveAndFlush(new StoredBand(segmentId, band)).band(segment);
+            Band added =
+                    stored.saveAndFlush(new StoredBand(segmentId, band, by)).band(segment);
             events.publishEvent(BandEvents.of(before, added));
             return added;
         } catch (DataIntegrityViolationException setMeanwhile) {

@@ -10,6 +10,7 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.internal.IssueSettling;
 import studio.stancebook.catalogue.internal.NamedPackages;
 import studio.stancebook.catalogue.internal.PackageReading;
@@ -62,7 +63,7 @@ public class Catalogue {
      * @throws DuplicatePackage if the segment has a package of this name and year
      */
     @Transactional
-    public PackageView add(PackageDraft draft, String by) {
+    public PackageView add(PackageDraft draft, Author by) {
         return reading.get(writing.add(draft, by));
     }
 
@@ -75,7 +76,7 @@ public class Catalogue {
      * @throws UnknownSegment if one names a segment that is not there
      * @throws DuplicatePackage if one has the name and year of another of its segment
      */
-    public List<Long> addAll(List<PackageDraft> drafts, String by) {
+    public List<Long> addAll(List<PackageDraft> drafts, Author by) {
         return writing.addAll(drafts, by);
     }
 
@@ -83,7 +84,7 @@ public class Catalogue {
      * As {@link #addAll}, some packages of many at a time: what has to be seen against the whole class is asked by {@link
      * #screen} once they are all there, in the same transaction.
      */
-    public List<Long> addUnscreened(List<PackageDraft> drafts, String by) {
+    public List<Long> addUnscreened(List<PackageDraft> drafts, Author by) {
         return writing.addUnscreened(drafts, by);
     }
 
@@ -122,7 +123,7 @@ public class Catalogue {
      *
      * @throws studio.stancebook.problem.Stale if one was changed since
      */
-    public void changeAll(List<PackageUpdate> updates, String by) {
+    public void changeAll(List<PackageUpdate> updates, Author by) {
         writing.changeAll(updates, by);
     }
 
@@ -148,7 +149,7 @@ public class Catalogue {
      * @throws DuplicatePackage if the segment has another package of this name and year
      */
     @Transactional
-    public PackageView change(long id, ExpectedVersion expected, PackageDraft draft, String by) {
+    public PackageView change(long id, ExpectedVersion expected, PackageDraft draft, Author by) {
         writing.change(id, expected, draft, by);
         return reading.get(id);
     }
@@ -214,12 +215,12 @@ public class Catalogue {
      *
      * @throws studio.stancebook.problem.Impossible naming a reason or key that cannot be accepted
      */
-    public void setAside(List<AsideDraft> drafts, String by) {
+    public void setAside(List<AsideDraft> drafts, Author by) {
         settingAside.setAside(drafts, by);
     }
 
     /** Sets aside a package, or values of it, that was there before the transaction under way. */
-    public void setAsideAgain(AsideDraft draft, String by) {
+    public void setAsideAgain(AsideDraft draft, Author by) {
         settingAside.setAsideAgain(draft, by);
     }
 
@@ -230,7 +231,7 @@ public class Catalogue {
      * @throws UnknownPackage if there is none of this id
      */
     @Transactional
-    public PackageView setAside(long id, String reason, String by) {
+    public PackageView setAside(long id, String reason, Author by) {
         settingAside.setAside(id, null, reason, by);
         return reading.get(id);
     }
@@ -241,14 +242,14 @@ public class Catalogue {
      * @throws studio.stancebook.problem.Stale if it was changed since
      */
     @Transactional
-    public PackageView setAside(long id, ExpectedVersion expected, String reason, String by) {
+    public PackageView setAside(long id, ExpectedVersion expected, String reason, Author by) {
         settingAside.setAside(id, expected, reason, by);
         return reading.get(id);
     }
 
     /** Takes a package back into its class. */
     @Transactional
-    public PackageView takeBack(long id, ExpectedVersion expected, String by) {
+    public PackageView takeBack(long id, ExpectedVersion expected, Author by) {
         settingAside.takeBack(id, expected, by);
         return reading.get(id);
     }
@@ -260,7 +261,7 @@ public class Catalogue {
      * @param key of a measure, or of a dimension, landmark, polyline or tyre that is recorded
      */
     @Transactional
-    public PackageView setValueAside(long id, String key, String reason, String by) {
+    public PackageView setValueAside(long id, String key, String reason, Author by) {
         settingAside.setValueAside(id, null, key, reason, by);
         return reading.get(id);
     }
@@ -271,14 +272,14 @@ public class Catalogue {
      * @throws studio.stancebook.problem.Stale if it was changed since
      */
     @Transactional
-    public PackageView setValueAside(long id, ExpectedVersion expected, String key, String reason, String by) {
+    public PackageView setValueAside(long id, ExpectedVersion expected, String key, String reason, Author by) {
         settingAside.setValueAside(id, expected, key, reason, by);
         return reading.get(id);
     }
 
     /** Takes one value of a package back into its class. */
     @Transactional
-    public PackageView takeValueBack(long id, ExpectedVersion expected, String key, String by) {
+    public PackageView takeValueBack(long id, ExpectedVersion expected, String key, Author by) {
         settingAside.takeValueBack(id, expected, key, by);
         return reading.get(id);
     }
@@ -289,7 +290,7 @@ public class Catalogue {
      * @param answer what was found, 1 to 500 characters
      */
     @Transactional
-    public PackageView settle(long id, long query, String answer, String by) {
+    public PackageView settle(long id, long query, String answer, Author by) {
         queries.settle(id, query, answer, by);
         return reading.get(id);
     }
@@ -301,7 +302,7 @@ public class Catalogue {
      * @throws studio.stancebook.problem.Stale if the package was changed since
      */
     @Transactional
-    public PackageView setAsideFor(long id, long query, ExpectedVersion expected, String reason, String by) {
+    public PackageView setAsideFor(long id, long query, ExpectedVersion expected, String reason, Author by) {
         String key = queries.valueKey(id, query);
         if (key == null) {
             settingAside.setAside(id, expected, reason, by);

@@ -27,7 +27,7 @@ public record PackageIssue(
      * The answer to a query.
      *
      * @param answer what was found, in words; empty only where it was settled before notes were needed
-     * @param by the name of who settled it
+     * @param by the name that who settled it has now
      * @param at when
      */
     public record Settlement(String answer, String by, Instant at) {}

@@ -10,6 +10,7 @@
         allowedDependencies = {
             "access",
             "activity",
+            "account",
             "quantity",
             "problem",
             "tyre",

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Author;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
 import studio.stancebook.band.PracticeBand;
@@ -65,7 +66,7 @@ class DemoBands {
         this.measures = measures;
     }
 
-    void set(List<String> segments, String by) {
+    void set(List<String> segments, Author by) {
         for (String segment : segments) {
             Map<String, PracticeBand> rules = rules(segment);
             for (Measure measure : measures.current().all()) {

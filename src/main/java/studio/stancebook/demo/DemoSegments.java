@@ -5,6 +5,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.Catalogue;
@@ -44,7 +45,7 @@ class DemoSegments {
 
     private record DemoSegment(String key, String name, String description) {}
 
-    void fill(String by) {
+    void fill(Author by) {
         SEGMENTS.forEach(segment -> segments.create(segment.key(), segment.name(), segment.description() + INVENTED));
         List<PackageDraft> drafts =
                 InventedCatalogue.vehicles().stream().map(DemoSegments::draft).toList();

@@ -37,9 +37,10 @@ class DemoStudio implements ApplicationRunner {
         List<PersonName> leads = directory.active(Role.LEAD);
         if (segments.names().isEmpty() && !leads.isEmpty()) {
             PersonName lead = leads.get(0);
-            catalogue.fill(lead.name());
-            bands.set(segments.names().stream().map(SegmentName::key).toList(), lead.name());
-            proposals.make(new SignedIn(lead.id(), lead.name(), "", Role.LEAD));
+            SignedIn who = new SignedIn(lead.id(), lead.name(), "", Role.LEAD);
+            catalogue.fill(who.author());
+            bands.set(segments.names().stream().map(SegmentName::key).toList(), who.author());
+            proposals.make(who);
         }
     }
 }

@@ -83,16 +83,22 @@ public final class DimensionJson {
         return flat;
     }
 
-    /** The tree of who recorded what and when: {@code {"wheelbase": {"by": "...", "at": "..."}}}. */
+    /** The tree of who recorded what and when: {@code {"wheelbase": {"by": "...", "byId": 7, "at": "..."}}}. */
     public static Map<String, Object> writeRecorded(DimensionSet set) {
         Map<String, Object> tree = new LinkedHashMap<>();
         set.recorded().forEach((key, mark) -> tree.put(key, writeMark(mark)));
         return tree;
     }
 
-    /** Who recorded a value and when. */
+    /** Who recorded a value and when; without an id where only the name is known. */
     public static Map<String, Object> writeMark(Recorded mark) {
-        return Map.of("by", mark.by(), "at", mark.at().toString());
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("by", mark.by());
+        if (mark.personId() != null) {
+            tree.put("byId", mark.personId());
+        }
+        tree.put("at", mark.at().toString());
+        return tree;
     }
 
     /** Adds the marks that {@link #writeRecorded} wrote. */

@@ -204,7 +204,8 @@ final class DimensionReader {
                 && map.get("by") instanceof String by
                 && map.get("at") instanceof String at) {
             try {
-                return Optional.of(new Recorded(by, Instant.parse(at)));
+                Long id = map.get("byId") instanceof Number number ? (Long) number.longValue() : null;
+                return Optional.of(new Recorded(id, by, Instant.parse(at)));
             } catch (DateTimeParseException unreadable) {
                 return Optional.empty();
             }

@@ -1,6 +1,5 @@
 package studio.stancebook.dimension;
 
-import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -220,17 +219,28 @@ public record DimensionSet(
     }
 
     /**
-     * This set with each value that is new or differs from {@code before} marked as set by that person at that time; the
-     * others keep the mark they had.
+     * This set with each value that is new or differs from {@code before} given that mark; the others keep the
+     * mark they had.
      */
-    public DimensionSet markedSince(@Nullable DimensionSet before, String by, Instant at) {
+    public DimensionSet markedSince(@Nullable DimensionSet before, Recorded now) {
         Map<String, Recorded> marks = new LinkedHashMap<>();
         for (String key : valueKeys()) {
             Object value = value(key);
             boolean kept = before != null && value != null && value.equals(before.value(key));
-            Recorded mark = kept && before != null ? before.recorded().get(key) : null;
-            marks.put(key, mark == null ? new Recorded(by, at) : mark);
+            Recorded then = kept && before != null ? before.recorded().get(key) : null;
+            marks.put(key, then == null ? now : then);
         }
+        return withMarks(marks);
+    }
+
+    /** This set with the names that people have now in its marks. */
+    public DimensionSet withNames(Map<Long, String> names) {
+        Map<String, Recorded> marks = new LinkedHashMap<>();
+        recorded.forEach((key, mark) -> marks.put(key, mark.named(names)));
+        return withMarks(marks);
+    }
+
+    private DimensionSet withMarks(Map<String, Recorded> marks) {
         return new DimensionSet(
                 scale, edition, origin, tyres, scalars, landmarks, polylines, uncertainties, origins, marks);
     }

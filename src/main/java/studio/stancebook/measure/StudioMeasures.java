@@ -11,6 +11,7 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.transaction.event.TransactionalEventListener;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.measure.internal.StoredRatio;
@@ -78,7 +79,7 @@ public class StudioMeasures {
      * @throws Conflict if there is a measure of this key
      */
     @Transactional
-    public StudioRatio add(StudioRatio ratio, String by) {
+    public StudioRatio add(StudioRatio ratio, Author by) {
         if (current().find(ratio.key()).isPresent()) {
             throw taken(ratio.key());
         }

@@ -13,6 +13,7 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.context.SecurityContextHolder;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.IssuedToken;
@@ -150,12 +151,14 @@ abstract class ActivityEventsTest {
 
     @Test
     void areToldOfPackagesAndWhatCountsOfThem() {
-        PackageView tern = catalogue.add(Invented.draft(segment, "Tern", 2850), "Lead");
-        tern = catalogue.change(tern.id(), at(tern.version()), Invented.draft(segment, "Gull", 2850), "Lead");
-        tern = catalogue.setAside(tern.id(), at(tern.version()), "Measured with a load", "Lead");
-        tern = catalogue.takeBack(tern.id(), at(tern.version()), "Lead");
-        tern = catalogue.setValueAside(tern.id(), at(tern.version()), "overallHeight", "Rails", "Lead");
-        tern = catalogue.takeValueBack(tern.id(), at(tern.version()), "overallHeight", "Lead");
+        PackageView tern = catalogue.add(Invented.draft(segment, "Tern", 2850), new Author(null, "Lead"));
+        tern = catalogue.change(
+                tern.id(), at(tern.version()), Invented.draft(segment, "Gull", 2850), new Author(null, "Lead"));
+        tern = catalogue.setAside(tern.id(), at(tern.version()), "Measured with a load", new Author(null, "Lead"));
+        tern = catalogue.takeBack(tern.id(), at(tern.version()), new Author(null, "Lead"));
+        tern = catalogue.setValueAside(
+                tern.id(), at(tern.version()), "overallHeight", "Rails", new Author(null, "Lead"));
+        tern = catalogue.takeValueBack(tern.id(), at(tern.version()), "overallHeight", new Author(null, "Lead"));
         catalogue.delete(tern.id(), at(tern.version()));
 
         List<ActivityLine> lines = of("package", tern.id());
@@ -182,9 +185,9 @@ abstract class ActivityEventsTest {
         PackageView tern = catalogue.add(
                 new PackageDraft(
                         plain.name(), segment, 2020, Origin.DRAWING, plain.dimensions(), List.of("Which tyres?")),
-                "Lead");
+                new Author(null, "Lead"));
         long query = tern.queries().get(0).id();
-        catalogue.settle(tern.id(), query, "The large ones.", "Lead");
+        catalogue.settle(tern.id(), query, "The large ones.", new Author(null, "Lead"));
         catalogue.reopen(tern.id(), query);
 
         List<ActivityLine> lines = of("package", tern.id());
@@ -198,9 +201,9 @@ abstract class ActivityEventsTest {
     void areToldOfBands() {
         BandSetting first = BandSetting.of(new BandMethod.Rule(3.4, 3.7, "Practice"));
         BandSetting second = BandSetting.of(new BandMethod.Rule(3.5, 3.7, "Practice"));
-        bands.set(segment, MEASURE, first, "Practice", null, "Lead");
-        Band set = bands.set(segment, MEASURE, second, "Practice", at(1), "Lead");
-        bands.withdraw(segment, MEASURE, "Not needed", at(set.version()), "Lead");
+        bands.set(segment, MEASURE, first, "Practice", null, new Author(null, "Lead"));
+        Band set = bands.set(segment, MEASURE, second, "Practice", at(1), new Author(null, "Lead"));
+        bands.withdraw(segment, MEASURE, "Not needed", at(set.version()), new Author(null, "Lead"));
 
         List<ActivityLine> lines = of("band", segment + "/" + MEASURE);
 
@@ -236,7 +239,7 @@ abstract class ActivityEventsTest {
         String key = Invented.key("deeds-ratio");
         measures.add(
                 new StudioRatio(key, "Nose in wheelbases", List.of(Reading.FRONT_OVERHANG), List.of(Reading.WHEELBASE)),
-                "Lead");
+                new Author(null, "Lead"));
         measures.remove(key);
 
         List<ActivityLine> lines = of("studio ratio", key);

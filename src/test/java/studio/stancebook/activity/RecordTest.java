@@ -12,6 +12,7 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.internal.ChainHead;
 import studio.stancebook.activity.internal.StoredLines;
 import studio.stancebook.catalogue.Catalogue;
@@ -61,9 +62,12 @@ abstract class RecordTest {
     @Test
     void tellsWhatChangedFromWhatToWhat() {
         String segment = segment();
-        PackageView added = catalogue.add(Invented.draft(segment, "Tern", 2850), "Designer");
+        PackageView added = catalogue.add(Invented.draft(segment, "Tern", 2850), new Author(null, "Designer"));
         catalogue.change(
-                added.id(), new ExpectedVersion(added.version()), Invented.draft(segment, "Tern", 2860.5), "Designer");
+                added.id(),
+                new ExpectedVersion(added.version()),
+                Invented.draft(segment, "Tern", 2860.5),
+                new Author(null, "Designer"));
 
         List<ActivityLine> lines = of("package", added.id());
 
@@ -77,7 +81,7 @@ abstract class RecordTest {
 
     @Test
     void tellsEverythingOfWhatWasDeleted() {
-        PackageView added = catalogue.add(Invented.draft(segment(), "Tern", 2850), "Designer");
+        PackageView added = catalogue.add(Invented.draft(segment(), "Tern", 2850), new Author(null, "Designer"));
         catalogue.delete(added.id(), new ExpectedVersion(added.version()));
 
         ActivityLine deleted = of("package", added.id()).get(0);
@@ -90,11 +94,11 @@ abstract class RecordTest {
     @Test
     void hasNothingOfWhatWasTakenBackOrRefused() {
         String segment = segment();
-        PackageView added = catalogue.add(Invented.draft(segment, "Tern", 2850), "Designer");
+        PackageView added = catalogue.add(Invented.draft(segment, "Tern", 2850), new Author(null, "Designer"));
         long before = lines();
 
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
-            catalogue.add(Invented.draft(segment, "Gull", 2850), "Designer");
+            catalogue.add(Invented.draft(segment, "Gull", 2850), new Author(null, "Designer"));
             status.setRollbackOnly();
         });
         assertThatThrownBy(() -> catalogue.delete(added.id(), new ExpectedVersion(added.version() + 1)))
@@ -122,7 +126,7 @@ abstract class RecordTest {
         ChainHead head = stored.head();
         database.sql("DELETE FROM activity_head").update();
         try {
-            assertThatThrownBy(() -> catalogue.add(Invented.draft(segment, "Tern", 2850), "Designer"))
+            assertThatThrownBy(() -> catalogue.add(Invented.draft(segment, "Tern", 2850), new Author(null, "Designer")))
                     .isInstanceOf(RuntimeException.class);
         } finally {
             database.sql("INSERT INTO activity_head (id, line_count, hash) VALUES (1, ?, ?)")

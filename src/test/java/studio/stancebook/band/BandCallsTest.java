@@ -13,6 +13,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -43,7 +44,7 @@ abstract class BandCallsTest {
     /** Tyres of 700 mm: 3, 4, 5, 6 and 7 wheels. */
     private void fillClass(int packages) {
         for (int i = 0; i < packages; i++) {
-            catalogue.add(Invented.draft(segment, "Invented " + i, 2100 + 700 * i), "Tests");
+            catalogue.add(Invented.draft(segment, "Invented " + i, 2100 + 700 * i), new Author(null, "Tests"));
         }
     }
 

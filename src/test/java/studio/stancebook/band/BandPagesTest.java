@@ -12,6 +12,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -52,7 +53,7 @@ class BandPagesTest {
     }
 
     private void add(double wheels) {
-        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * wheels), "Tests");
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * wheels), new Author(null, "Tests"));
     }
 
     private static Map<String, String> form(String method, String step, int version, String... more) {
@@ -84,7 +85,7 @@ class BandPagesTest {
                 BandSetting.of(new BandMethod.Percentile(0.1, 0.9, QuantileType.TYPE_7)),
                 "",
                 null,
-                "Lead");
+                new Author(null, "Lead"));
 
         HttpResponse<String> shown = studio.browser(Role.VIEWER).get("/segments/" + segment + "/bands");
 
@@ -152,7 +153,13 @@ class BandPagesTest {
     @Test
     void showsWhatIsInForceToWhoWasOvertaken() {
         StudioBrowser lead = studio.browser(Role.LEAD);
-        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Rule(3, 4, "First")), "First", null, "Ada Marsh");
+        bands.set(
+                segment,
+                MEASURE,
+                BandSetting.of(new BandMethod.Rule(3, 4, "First")),
+                "First",
+                null,
+                new Author(null, "Ada Marsh"));
 
         HttpResponse<String> overtaken = send(lead, form("rule", "set", 0, "lower", "3.1", "upper", "4.1"));
 
@@ -176,7 +183,7 @@ class BandPagesTest {
                 BandSetting.of(new BandMethod.Percentile(0, 1, QuantileType.TYPE_7)),
                 "",
                 null,
-                "Lead");
+                new Author(null, "Lead"));
         assertThat(lead.get(page).body()).doesNotContain("The class has changed since");
 
         add(8);
@@ -194,7 +201,13 @@ class BandPagesTest {
     @Test
     void withdrawsABandForAReason() {
         StudioBrowser lead = studio.browser(Role.LEAD);
-        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Rule(3, 4, "First")), "First", null, "Lead");
+        bands.set(
+                segment,
+                MEASURE,
+                BandSetting.of(new BandMethod.Rule(3, 4, "First")),
+                "First",
+                null,
+                new Author(null, "Lead"));
 
         HttpResponse<String> without = lead.submit(page, page + "/withdraw", Map.of("version", "1", "withdrawal", " "));
         HttpResponse<String> with =
@@ -251,7 +264,13 @@ class BandPagesTest {
     void beginWithTheTradesRulesWhereThereNeverWasABand() {
         StudioBrowser lead = studio.browser(Role.LEAD);
         String all = "/segments/" + segment + "/bands";
-        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Rule(3, 4, "Ours")), "Ours", null, "Lead");
+        bands.set(
+                segment,
+                MEASURE,
+                BandSetting.of(new BandMethod.Rule(3, 4, "Ours")),
+                "Ours",
+                null,
+                new Author(null, "Lead"));
 
         assertThat(lead.submit(all, all, Map.of("from", "off-road")).statusCode())
                 .isEqualTo(302);
@@ -281,8 +300,8 @@ class BandPagesTest {
         assertThat(bands.current(segment)).isEmpty();
 
         add(8);
-        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 300), "Tests");
-        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 350), "Tests");
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 300), new Author(null, "Tests"));
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 5600 + 350), new Author(null, "Tests"));
         lead.submit(all, all, Map.of("from", "class"));
 
         assertThat(bands.get(segment, MEASURE).range().limits().lower()).isCloseTo(3.35, offset(1e-9));

@@ -12,6 +12,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.PackageDraft;
@@ -50,7 +51,7 @@ abstract class BandsTest {
 
     private void add(double... wheels) {
         for (double count : wheels) {
-            catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * count), "Tests");
+            catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * count), new Author(null, "Tests"));
         }
     }
 
@@ -60,7 +61,7 @@ abstract class BandsTest {
 
     private Band set(BandSetting setting, int expected) {
         ExpectedVersion version = expected == 0 ? null : new ExpectedVersion(expected);
-        return bands.set(segment, MEASURE, setting, "Drawn so for years", version, "Lead");
+        return bands.set(segment, MEASURE, setting, "Drawn so for years", version, new Author(null, "Lead"));
     }
 
     @Test
@@ -98,7 +99,7 @@ abstract class BandsTest {
                         1990,
                         Origin.SPECIFICATION,
                         Invented.dimensions(6000).build()),
-                "Tests");
+                new Author(null, "Tests"));
 
         Band whole = set(WHOLE_RANGE, 0);
         Band recent = set(
@@ -145,14 +146,15 @@ abstract class BandsTest {
     @Test
     void refusesReasonsThatDoNotFit() {
         BandSetting rule = BandSetting.of(new BandMethod.Rule(3, 4, "x".repeat(501)));
-        assertThatThrownBy(() -> bands.set(segment, MEASURE, rule, "", null, "Lead"))
+        assertThatThrownBy(() -> bands.set(segment, MEASURE, rule, "", null, new Author(null, "Lead")))
                 .isInstanceOf(Impossible.class)
                 .hasMessageContaining("500");
     }
 
     @Test
     void keepsTheReasonThatARuleHas() {
-        assertThat(bands.set(segment, MEASURE, rule(3, 4), "", null, "Lead").reason())
+        assertThat(bands.set(segment, MEASURE, rule(3, 4), "", null, new Author(null, "Lead"))
+                        .reason())
                 .isEqualTo("Drawn so for years");
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -82,12 +83,14 @@ class CatalogueJourneyIT {
     void meetsTheRulesOfAccessibilityOnEveryPage(ColorScheme scheme, int width) {
         String segment = Invented.key("rules");
         segments.create(segment, "Saloons for the rules", "Invented saloons, to look at pages with something on them.");
-        List<Long> ids = catalogue.addAll(InventedFleet.of(segment), "Lead of the tests");
-        catalogue.setAside(ids.get(0), "Measured with a load", "Lead of the tests");
-        catalogue.setValueAside(ids.get(1), "overallHeight", "Roof rails counted", "Lead of the tests");
-        long second =
-                catalogue.add(Invented.draft(segment, "Alike", 2700), "Lead").id();
-        catalogue.add(Invented.draft(segment, "Alike again", 2700), "Lead");
+        List<Long> ids = catalogue.addAll(InventedFleet.of(segment), new Author(null, "Lead of the tests"));
+        catalogue.setAside(ids.get(0), "Measured with a load", new Author(null, "Lead of the tests"));
+        catalogue.setValueAside(
+                ids.get(1), "overallHeight", "Roof rails counted", new Author(null, "Lead of the tests"));
+        long second = catalogue
+                .add(Invented.draft(segment, "Alike", 2700), new Author(null, "Lead"))
+                .id();
+        catalogue.add(Invented.draft(segment, "Alike again", 2700), new Author(null, "Lead"));
         Page page = signedIn(scheme, width);
 
         for (String path : List.of(

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -54,7 +55,7 @@ class ChartsIT {
         String segment = Invented.key("charted");
         segments.create(segment, "Saloons in a chart", "Invented saloons.");
         List<PackageDraft> fleet = InventedFleet.of(segment);
-        catalogue.addAll(fleet, "Lead of the tests");
+        catalogue.addAll(fleet, new Author(null, "Lead of the tests"));
         proposals.make(new ProposalDraft("Tern", segment, fleet.get(3).dimensions(), ""), studio.person(Role.DESIGNER));
         return segment;
     }

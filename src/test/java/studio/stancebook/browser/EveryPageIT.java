@@ -29,6 +29,7 @@ import org.springframework.test.context.TestPropertySource;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
@@ -180,7 +181,7 @@ class EveryPageIT {
                         "Overhang of wheelbase",
                         List.of(Reading.FRONT_OVERHANG),
                         List.of(Reading.WHEELBASE)),
-                "Tests");
+                new Author(null, "Tests"));
         Map<String, List<String>> things = new LinkedHashMap<>();
         things.put("/packages/{id}", List.of("/packages/" + packages().get(0).id()));
         things.put(

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -65,14 +66,14 @@ class LiveRevisionIT {
     private ProposalView saloon() {
         String segment = Invented.key("live");
         segments.create(segment, "Saloons that are typed", "Invented saloons.");
-        catalogue.addAll(InventedFleet.of(segment), "Lead of the tests");
+        catalogue.addAll(InventedFleet.of(segment), new Author(null, "Lead of the tests"));
         bands.set(
                 segment,
                 "wheelbase-in-wheels",
                 BandSetting.of(new BandMethod.Rule(3, 5, "Wide, for a test")),
                 "Wide, for a test",
                 null,
-                "Lead of the tests");
+                new Author(null, "Lead of the tests"));
         return proposals.make(
                 new ProposalDraft(
                         "Tern", segment, InventedFleet.of(segment).get(3).dimensions(), ""),

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.BandSetting;
@@ -67,7 +68,7 @@ class ProposalJourneyIT {
     private String saloons() {
         String segment = Invented.key("journey");
         segments.create(segment, "Saloons of the journey", "Invented saloons.");
-        catalogue.addAll(InventedFleet.of(segment), "Lead of the tests");
+        catalogue.addAll(InventedFleet.of(segment), new Author(null, "Lead of the tests"));
         return segment;
     }
 
@@ -114,7 +115,7 @@ class ProposalJourneyIT {
     void meetsTheRulesOfAccessibilityInStatesThatTheDemoStudioHasNot(ColorScheme scheme, int width) {
         String segment = saloons();
         SignedIn lead = studio.person(Role.LEAD);
-        bands.setWhereNone(segment, everyMeasure(), "", "Lead of the tests");
+        bands.setWhereNone(segment, everyMeasure(), "", new Author(null, "Lead of the tests"));
         ProposalView proposal = twoRevisions(segment, lead);
         bands.set(
                 segment,
@@ -122,8 +123,8 @@ class ProposalJourneyIT {
                 BandSetting.of(new BandMethod.Rule(1, 2, "To differ")),
                 "To differ",
                 new ExpectedVersion(1),
-                "Lead");
-        catalogue.add(Invented.draft(segment, "Newcomer", 3300), "Lead");
+                new Author(null, "Lead"));
+        catalogue.add(Invented.draft(segment, "Newcomer", 3300), new Author(null, "Lead"));
         Page page = signedIn(scheme, width);
 
         for (String path : List.of(

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -45,10 +46,13 @@ class RecordIT {
     void leaveLines() {
         segment = Invented.key("looked-up");
         segments.create(segment, "Segment of a test", "");
-        PackageView tern = catalogue.add(Invented.draft(segment, "Tern", 2850), "Tests");
+        PackageView tern = catalogue.add(Invented.draft(segment, "Tern", 2850), new Author(null, "Tests"));
         for (int i = 1; i <= 30; i++) {
             tern = catalogue.change(
-                    tern.id(), new ExpectedVersion(tern.version()), Invented.draft(segment, "Tern", 2850 + i), "Tests");
+                    tern.id(),
+                    new ExpectedVersion(tern.version()),
+                    Invented.draft(segment, "Tern", 2850 + i),
+                    new Author(null, "Tests"));
         }
     }
 

@@ -22,6 +22,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Landmark;
@@ -57,7 +58,7 @@ class CataloguePagesTest {
 
     private long added(String name, double wheelbase) {
         return catalogue
-                .add(Invented.draft(segment, name, wheelbase), "Designer")
+                .add(Invented.draft(segment, name, wheelbase), new Author(null, "Designer"))
                 .id();
     }
 
@@ -156,7 +157,11 @@ class CataloguePagesTest {
     void showBothVersionsWhenSomebodyElseSavedFirstAndLoseNeither() {
         long id = added("Wanted by two", 2700);
         StudioBrowser designer = studio.browser(Role.DESIGNER);
-        catalogue.change(id, new ExpectedVersion(0), Invented.draft(segment, "Wanted by two", 2750), "The other one");
+        catalogue.change(
+                id,
+                new ExpectedVersion(0),
+                Invented.draft(segment, "Wanted by two", 2750),
+                new Author(null, "The other one"));
 
         HttpResponse<String> conflict = designer.submit(
                 "/packages/" + id + "/edit",
@@ -482,7 +487,8 @@ class CataloguePagesTest {
                         .build());
 
         String page = studio.browser(Role.VIEWER)
-                .get("/packages/" + catalogue.add(draft, "Designer").id())
+                .get("/packages/"
+                        + catalogue.add(draft, new Author(null, "Designer")).id())
                 .body();
 
         assertThat(page)
@@ -507,7 +513,7 @@ class CataloguePagesTest {
         long id = catalogue
                 .addAll(
                         List.of(new PackageDraft("Of kind " + kind, segment, null, Origin.DRAWING, set.build())),
-                        "Designer")
+                        new Author(null, "Designer"))
                 .get(0);
 
         HttpResponse<String> page = studio.browser(Role.VIEWER).get("/packages/" + id);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Sort;
+import studio.stancebook.access.Author;
 import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.dimension.Dimension;
@@ -40,7 +41,7 @@ abstract class CatalogueTest {
     }
 
     private PackageView add(String name, double wheelbase) {
-        return catalogue.add(Invented.draft(segment, name, wheelbase), "Designer of the tests");
+        return catalogue.add(Invented.draft(segment, name, wheelbase), new Author(null, "Designer of the tests"));
     }
 
     private double[] column() {
@@ -69,7 +70,8 @@ abstract class CatalogueTest {
                 Origin.SPECIFICATION,
                 Invented.dimensions(2810).build());
 
-        PackageView changed = catalogue.change(added.id(), new ExpectedVersion(0), longer, "Somebody else");
+        PackageView changed =
+                catalogue.change(added.id(), new ExpectedVersion(0), longer, new Author(null, "Somebody else"));
 
         assertThat(changed.version()).isEqualTo(1);
         assertThat(changed.dimensions().recorded().get("wheelbase").by()).isEqualTo("Somebody else");
@@ -82,11 +84,13 @@ abstract class CatalogueTest {
         PackageView second = add("Invented two", 2870);
         assertThat(column()).containsExactly(4.0, 4.1);
 
-        PackageView aside = catalogue.setAside(second.id(), "Measured with a load", "Lead of the tests");
+        PackageView aside =
+                catalogue.setAside(second.id(), "Measured with a load", new Author(null, "Lead of the tests"));
         assertThat(column()).containsExactly(4.0);
         assertThat(aside.setAside()).isNotNull();
 
-        PackageView back = catalogue.takeBack(second.id(), new ExpectedVersion(aside.version()), "Lead of the tests");
+        PackageView back = catalogue.takeBack(
+                second.id(), new ExpectedVersion(aside.version()), new Author(null, "Lead of the tests"));
         assertThat(column()).containsExactly(4.0, 4.1);
         assertThat(back.setAside()).isNull();
 
@@ -96,7 +100,7 @@ abstract class CatalogueTest {
                 second.id(),
                 new ExpectedVersion(back.version()),
                 Invented.draft(other, "Invented two", 2870),
-                "Lead of the tests");
+                new Author(null, "Lead of the tests"));
         assertThat(column()).containsExactly(4.0);
         assertThat(snapshots.of(other).column(MEASURE).toArray()).containsExactly(4.1);
 
@@ -109,18 +113,19 @@ abstract class CatalogueTest {
     void leavesAValueSetAsideOutOfTheClassButInThePackage() {
         PackageView added = add("Invented one", 2800);
 
-        PackageView without = catalogue.setValueAside(added.id(), "overallHeight", "Roof rack counted", "Lead");
+        PackageView without =
+                catalogue.setValueAside(added.id(), "overallHeight", "Roof rack counted", new Author(null, "Lead"));
 
         ClassSnapshot now = snapshots.of(segment);
         assertThat(now.column("height-in-wheels").isEmpty()).isTrue();
         assertThat(now.column(MEASURE).toArray()).containsExactly(4.0);
         assertThat(without.dimensions().scalar(Dimension.OVERALL_HEIGHT)).hasValue(1500);
 
-        PackageView wheelbase =
-                catalogue.setValueAside(added.id(), new ExpectedVersion(without.version()), "wheelbase", "?", "Lead");
+        PackageView wheelbase = catalogue.setValueAside(
+                added.id(), new ExpectedVersion(without.version()), "wheelbase", "?", new Author(null, "Lead"));
         assertThat(column()).isEmpty();
-        PackageView back =
-                catalogue.takeValueBack(added.id(), new ExpectedVersion(wheelbase.version()), "wheelbase", "Lead");
+        PackageView back = catalogue.takeValueBack(
+                added.id(), new ExpectedVersion(wheelbase.version()), "wheelbase", new Author(null, "Lead"));
         assertThat(column()).containsExactly(4.0);
         assertThat(back.valuesSetAside()).containsOnlyKeys("overallHeight");
     }
@@ -136,9 +141,10 @@ abstract class CatalogueTest {
                 null,
                 Origin.DRAWING,
                 Invented.dimensions(2800).build());
-        catalogue.addAll(List.of(yearless), "Lead");
+        catalogue.addAll(List.of(yearless), new Author(null, "Lead"));
 
-        assertThatThrownBy(() -> catalogue.addAll(List.of(yearless), "Lead")).isInstanceOf(DuplicatePackage.class);
+        assertThatThrownBy(() -> catalogue.addAll(List.of(yearless), new Author(null, "Lead")))
+                .isInstanceOf(DuplicatePackage.class);
         assertThat(catalogue.exists(new PackageName("Invented one", segment, null)))
                 .isTrue();
         assertThat(catalogue.exists(new PackageName("Invented one", segment, 2021)))
@@ -149,9 +155,10 @@ abstract class CatalogueTest {
     void refusesAStaleChange() {
         PackageView added = add("Invented one", 2800);
         PackageDraft draft = Invented.draft(segment, "Invented one", 2810);
-        catalogue.change(added.id(), new ExpectedVersion(0), draft, "First");
+        catalogue.change(added.id(), new ExpectedVersion(0), draft, new Author(null, "First"));
 
-        assertThatThrownBy(() -> catalogue.change(added.id(), new ExpectedVersion(0), draft, "Second"))
+        assertThatThrownBy(
+                        () -> catalogue.change(added.id(), new ExpectedVersion(0), draft, new Author(null, "Second")))
                 .isInstanceOf(Stale.class);
         assertThatThrownBy(() -> catalogue.delete(added.id(), new ExpectedVersion(0)))
                 .isInstanceOf(Stale.class);
@@ -170,9 +177,12 @@ abstract class CatalogueTest {
                         .set(Dimension.REAR_OVERHANG, 1000)
                         .build());
 
-        assertThatThrownBy(() -> catalogue.add(notClosing, "Designer")).isInstanceOf(ImpossibleDimensions.class);
+        assertThatThrownBy(() -> catalogue.add(notClosing, new Author(null, "Designer")))
+                .isInstanceOf(ImpossibleDimensions.class);
 
-        long id = catalogue.addAll(List.of(notClosing), "Designer").get(0);
+        long id = catalogue
+                .addAll(List.of(notClosing), new Author(null, "Designer"))
+                .get(0);
         assertThat(catalogue.get(id).openQueries())
                 .singleElement()
                 .satisfies(query -> assertThat(query.cause()).isEqualTo(IssueCause.DOES_NOT_CLOSE));

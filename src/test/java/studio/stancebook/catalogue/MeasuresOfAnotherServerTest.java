@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 
 /** A ratio that another server on the same database has added, or removed, is noticed and measured here too. */
@@ -36,7 +37,7 @@ class MeasuresOfAnotherServerTest {
         String segment = Invented.key("elsewhere");
         String ratio = Invented.key("ratio");
         segments.create(segment, segment, "");
-        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 2_800), "Tests");
+        catalogue.add(Invented.draft(segment, Invented.name("Invented"), 2_800), new Author(null, "Tests"));
 
         database.sql("""
                         INSERT INTO studio_ratio (ratio_key, name, numerator, denominator, added_by, added_at)

@@ -20,6 +20,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient.ResponseSpec;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.classes.ClassSnapshots;
 
@@ -68,7 +69,7 @@ abstract class PackageCallsTest {
 
     private long added(String name, double wheelbase) {
         return catalogue
-                .add(Invented.draft(segment, name, wheelbase), "Designer")
+                .add(Invented.draft(segment, name, wheelbase), new Author(null, "Designer"))
                 .id();
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.access.Author;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
@@ -34,7 +35,7 @@ abstract class ScreeningTest {
         segments.create(segment, "Segment of a test", "");
         catalogue.addAll(
                 List.of(draft("A", 2700), draft("B", 2710), draft("C", 2720), draft("D", 2730), draft("E", 2740)),
-                "Lead");
+                new Author(null, "Lead"));
     }
 
     private PackageDraft draft(String name, double wheelbase) {
@@ -44,7 +45,7 @@ abstract class ScreeningTest {
     /** Among the six: median 2725, median deviation 15, so z = 0.6745 x 375 / 15 = 16.9. */
     @Test
     void asksAboutADimensionFarFromItsClassAndNotAgainAboutTheMeasuresThatFollowFromIt() {
-        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Typing error", 3100), new Author(null, "Designer"));
 
         assertThat(added.openQueries()).singleElement().satisfies(query -> {
             assertThat(query.cause()).isEqualTo(IssueCause.FAR_FROM_CLASS);
@@ -56,7 +57,7 @@ abstract class ScreeningTest {
     /** Among the six: median 2725, median deviation 20, so z = 0.6745 x 75 / 20 = 2.5. */
     @Test
     void asksNothingAboutAValueWithinReachOfItsClass() {
-        PackageView added = catalogue.add(draft("Longer", 2800), "Designer");
+        PackageView added = catalogue.add(draft("Longer", 2800), new Author(null, "Designer"));
 
         assertThat(added.queries()).isEmpty();
     }
@@ -74,7 +75,7 @@ abstract class ScreeningTest {
                                 .set(Dimension.REAR_TYRE_DIAMETER, 712)
                                 .set(Dimension.OVERALL_HEIGHT, 1500)
                                 .build()),
-                "Designer");
+                new Author(null, "Designer"));
 
         assertThat(added.openQueries())
                 .extracting(PackageIssue::valueKey)
@@ -170,22 +171,22 @@ abstract class ScreeningTest {
 
     @Test
     void withdrawsTheQueryWhenTheValueIsPutRight() {
-        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Typing error", 3100), new Author(null, "Designer"));
 
-        PackageView changed =
-                catalogue.change(added.id(), new ExpectedVersion(0), draft("Typing error", 2710), "Designer");
+        PackageView changed = catalogue.change(
+                added.id(), new ExpectedVersion(0), draft("Typing error", 2710), new Author(null, "Designer"));
 
         assertThat(changed.queries()).extracting(PackageIssue::cause).containsExactly(IssueCause.SAME_DIMENSIONS);
     }
 
     @Test
     void keepsTheAnswerOfAPersonWhenThePackageChangesOtherwise() {
-        PackageView added = catalogue.add(draft("Long one", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Long one", 3100), new Author(null, "Designer"));
         long query = added.openQueries().get(0).id();
 
-        PackageView settled = catalogue.settle(added.id(), query, "Checked on the vehicle", "Lead");
-        PackageView renamed =
-                catalogue.change(added.id(), new ExpectedVersion(0), draft("Long one, really", 3100), "Designer");
+        PackageView settled = catalogue.settle(added.id(), query, "Checked on the vehicle", new Author(null, "Lead"));
+        PackageView renamed = catalogue.change(
+                added.id(), new ExpectedVersion(0), draft("Long one, really", 3100), new Author(null, "Designer"));
 
         assertThat(settled.openQueries()).isEmpty();
         assertThat(renamed.openQueries()).isEmpty();
@@ -195,7 +196,7 @@ abstract class ScreeningTest {
 
     @Test
     void asksAboutTheSameDimensionsUnderAnotherName() {
-        PackageView added = catalogue.add(draft("A again", 2700), "Designer");
+        PackageView added = catalogue.add(draft("A again", 2700), new Author(null, "Designer"));
 
         assertThat(added.openQueries()).singleElement().satisfies(query -> {
             assertThat(query.cause()).isEqualTo(IssueCause.SAME_DIMENSIONS);
@@ -205,7 +206,7 @@ abstract class ScreeningTest {
 
     @Test
     void dropsNothingByItself() {
-        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Typing error", 3100), new Author(null, "Designer"));
 
         assertThat(added.setAside()).isNull();
         assertThat(added.valuesSetAside()).isEmpty();

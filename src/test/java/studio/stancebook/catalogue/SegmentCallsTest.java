@@ -11,6 +11,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.RestTestClient.ResponseSpec;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 
 /** Segments and the statistics of their classes over HTTP. */
@@ -115,7 +116,7 @@ abstract class SegmentCallsTest {
                         Invented.draft(key, "C", 2800),
                         Invented.draft(key, "D", 2870),
                         Invented.draft(key, "E", 3080)),
-                "Lead");
+                new Author(null, "Lead"));
         String uri = "/api/v1/segments/" + key + "/statistics";
 
         send(Role.VIEWER, HttpMethod.GET, uri, "")

@@ -21,6 +21,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.Invented;
@@ -82,7 +83,7 @@ abstract class ClassSnapshotsTest {
     }
 
     private PackageView add(String name, double wheelbase) {
-        return catalogue.add(Invented.draft(segment, name, wheelbase), "Designer");
+        return catalogue.add(Invented.draft(segment, name, wheelbase), new Author(null, "Designer"));
     }
 
     /** The class as somebody reads it who has read nothing before. */
@@ -140,14 +141,18 @@ abstract class ClassSnapshotsTest {
             case 0 -> add("Added in step " + step, 2500 + random.nextInt(500));
             case 1 -> {
                 if (now.setAside() == null) {
-                    catalogue.setAside(id, "A reason", "Lead");
+                    catalogue.setAside(id, "A reason", new Author(null, "Lead"));
                 } else {
-                    catalogue.takeBack(id, version, "Lead");
+                    catalogue.takeBack(id, version, new Author(null, "Lead"));
                 }
             }
-            case 2 -> catalogue.setValueAside(id, MEASURE, "A reason", "Lead");
+            case 2 -> catalogue.setValueAside(id, MEASURE, "A reason", new Author(null, "Lead"));
             default ->
-                catalogue.change(id, version, Invented.draft(segment, now.name(), 2500 + random.nextInt(500)), "Lead");
+                catalogue.change(
+                        id,
+                        version,
+                        Invented.draft(segment, now.name(), 2500 + random.nextInt(500)),
+                        new Author(null, "Lead"));
         }
     }
 
@@ -158,7 +163,7 @@ abstract class ClassSnapshotsTest {
             drafts.add(Invented.draft(segment, "Package " + i, 2500 + i * 0.1));
         }
         snapshots.of(segment);
-        List<Long> ids = catalogue.addAll(drafts, "Lead");
+        List<Long> ids = catalogue.addAll(drafts, new Author(null, "Lead"));
 
         ClassSnapshot snapshot = snapshots.of(segment);
 
@@ -187,7 +192,7 @@ abstract class ClassSnapshotsTest {
                                 null,
                                 Origin.MEASURED,
                                 Invented.dimensions(2940).build())),
-                "Lead");
+                new Author(null, "Lead"));
 
         assertThat(column(new ClassFilter(2011, null, EnumSet.allOf(Origin.class))))
                 .containsExactly(4.0);
@@ -219,8 +224,8 @@ abstract class ClassSnapshotsTest {
     void knowsWhatATransactionAddedWithoutReadingItBack() {
         add("One", 2800);
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
-            catalogue.addUnscreened(drafts("First", 700), "Lead");
-            catalogue.addUnscreened(drafts("Second", 700), "Lead");
+            catalogue.addUnscreened(drafts("First", 700), new Author(null, "Lead"));
+            catalogue.addUnscreened(drafts("Second", 700), new Author(null, "Lead"));
             // Nobody who reads what is new could find it now.
             moveRevisions(-1000);
             assertThat(snapshots.of(segment).packages()).isEqualTo(1401);
@@ -251,21 +256,21 @@ abstract class ClassSnapshotsTest {
     void isRightAfterATransactionThatDidMoreThanAdd() {
         long one = add("One", 2800).id();
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
-            catalogue.setAside(one, "A reason", "Lead");
-            catalogue.addAll(drafts("After another change", 40), "Lead");
+            catalogue.setAside(one, "A reason", new Author(null, "Lead"));
+            catalogue.addAll(drafts("After another change", 40), new Author(null, "Lead"));
             assertThat(snapshots.of(segment).packages()).isEqualTo(40);
         });
         assertSame(snapshots.of(segment), readAnew());
 
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
-            List<Long> ids = catalogue.addAll(drafts("Before another change", 40), "Lead");
-            catalogue.setAside(ids.get(3), "A reason", "Lead");
+            List<Long> ids = catalogue.addAll(drafts("Before another change", 40), new Author(null, "Lead"));
+            catalogue.setAside(ids.get(3), "A reason", new Author(null, "Lead"));
             assertThat(snapshots.of(segment).packages()).isEqualTo(79);
         });
         assertSame(snapshots.of(segment), readAnew());
 
         new TransactionTemplate(transactions).executeWithoutResult(status -> {
-            catalogue.addAll(drafts("Taken back", 40), "Lead");
+            catalogue.addAll(drafts("Taken back", 40), new Author(null, "Lead"));
             status.setRollbackOnly();
         });
         assertThat(snapshots.of(segment).packages()).isEqualTo(79);
@@ -356,7 +361,7 @@ abstract class ClassSnapshotsTest {
                         from.id(),
                         new ExpectedVersion(from.version()),
                         Invented.draft(segment, from.name(), wheelbase),
-                        "Somebody");
+                        new Author(null, "Somebody"));
                 return true;
             } catch (Stale stale) {
                 return false;
@@ -373,7 +378,7 @@ abstract class ClassSnapshotsTest {
         measures.add(
                 new StudioRatio(
                         key, "Height to wheelbase", List.of(Reading.OVERALL_HEIGHT), List.of(Reading.WHEELBASE)),
-                "Lead");
+                new Author(null, "Lead"));
 
         assertThat(snapshots.of(segment).column(key).toArray()).containsExactly(1500 / 2800.0);
         // Beyond some thousands of packages the rest is measured behind the scenes; other tests may have left as many.

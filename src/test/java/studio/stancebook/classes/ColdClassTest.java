@@ -28,6 +28,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DelegatingDataSource;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;
@@ -99,7 +100,7 @@ abstract class ColdClassTest {
     private String segmentOfOne() {
         String segment = Invented.key("cold");
         segments.create(segment, "Segment of a test", "");
-        catalogue.add(Invented.draft(segment, "One", 2800), "Designer");
+        catalogue.add(Invented.draft(segment, "One", 2800), new Author(null, "Designer"));
         return segment;
     }
 

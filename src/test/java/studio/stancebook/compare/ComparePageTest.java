@@ -10,6 +10,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -52,13 +53,13 @@ class ComparePageTest {
     private String benchmark(String name, double wheelbase) {
         return "package-"
                 + catalogue
-                        .add(Invented.draft(segment, name, wheelbase), "Designer")
+                        .add(Invented.draft(segment, name, wheelbase), new Author(null, "Designer"))
                         .id();
     }
 
     private String benchmark(String name, DimensionSet dimensions) {
         PackageDraft draft = new PackageDraft(name, segment, null, Origin.SPECIFICATION, dimensions);
-        return "package-" + catalogue.add(draft, "Designer").id();
+        return "package-" + catalogue.add(draft, new Author(null, "Designer")).id();
     }
 
     private String proposal(Role role, double wheelbase) {

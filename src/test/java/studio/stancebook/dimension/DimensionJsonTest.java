@@ -79,12 +79,14 @@ class DimensionJsonTest {
     void marksOnlyWhatChangedAsNewlyRecorded() {
         Instant then = Instant.parse("2026-01-05T08:00:00Z");
         Instant now = Instant.parse("2026-02-05T08:00:00Z");
-        DimensionSet before = read(EXAMPLE).markedSince(null, "Ada", then);
-        DimensionSet after =
-                before.toBuilder().set(Dimension.WHEELBASE, 2900).build().markedSince(before, "Ben", now);
+        DimensionSet before = read(EXAMPLE).markedSince(null, new Recorded(7L, "Ada", then));
+        DimensionSet after = before.toBuilder()
+                .set(Dimension.WHEELBASE, 2900)
+                .build()
+                .markedSince(before, new Recorded(null, "Ben", now));
 
-        assertEquals(new Recorded("Ben", now), after.recorded().get("wheelbase"));
-        assertEquals(new Recorded("Ada", then), after.recorded().get("cowl"));
+        assertEquals(new Recorded(null, "Ben", now), after.recorded().get("wheelbase"));
+        assertEquals(new Recorded(7L, "Ada", then), after.recorded().get("cowl"));
         assertEquals(
                 after,
                 DimensionJson.withRecorded(

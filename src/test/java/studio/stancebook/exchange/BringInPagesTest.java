@@ -21,6 +21,7 @@ import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
@@ -336,7 +337,7 @@ class BringInPagesTest {
         catalogue.addAll(
                 java.util.List.of(
                         new PackageDraft("x", segment, null, Origin.DRAWING, Invented.least(Origin.DRAWING, 2500))),
-                "a test");
+                new Author(null, "a test"));
         StudioBrowser browser = browser(role);
 
         HttpResponse<String> page = browser.get("/bring-in");

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
@@ -398,7 +399,7 @@ abstract class ImportCallsTest {
     }
 
     private static Delivery delivery(Path file) throws IOException {
-        return new Delivery(PackageFile.of(file, null, null), "cars.csv", "a test");
+        return new Delivery(PackageFile.of(file, null, null), "cars.csv", new Author(null, "a test"));
     }
 
     /** Modified z-score above 3.5, Iglewicz and Hoaglin: with a median of 2810 and a MAD of 10, 5000 is far. */

@@ -31,6 +31,7 @@ import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Sort;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.SqlOfThread;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageDraft;
@@ -98,7 +99,7 @@ abstract class ImportTransactionTest {
     private Delivery file(String text) {
         try {
             Path path = Files.writeString(folder.resolve(UUID.randomUUID() + ".csv"), text);
-            return new Delivery(PackageFile.of(path, null, null), "cars.csv", "a test");
+            return new Delivery(PackageFile.of(path, null, null), "cars.csv", new Author(null, "a test"));
         } catch (IOException failure) {
             throw new IllegalStateException(failure);
         }
@@ -145,11 +146,11 @@ abstract class ImportTransactionTest {
 
         importer.run(file(heading() + rows("n", first, 0, 1600)), COMMIT, share -> {
             switch (parts.incrementAndGet()) {
-                case 1 -> elsewhere(() -> measures.add(ratio(comesAndGoes), "Lead"));
+                case 1 -> elsewhere(() -> measures.add(ratio(comesAndGoes), new Author(null, "Lead")));
                 case 2 ->
                     elsewhere(() -> {
                         measures.remove(comesAndGoes);
-                        return measures.add(ratio(comes), "Lead");
+                        return measures.add(ratio(comes), new Author(null, "Lead"));
                     });
                 default -> {}
             }
@@ -162,8 +163,9 @@ abstract class ImportTransactionTest {
                             .param(first)
                             .query(String.class)
                             .single())
-                    .isEqualTo(layoutOf(
-                            catalogue.add(draft(first, "After it"), "Lead").id()));
+                    .isEqualTo(layoutOf(catalogue
+                            .add(draft(first, "After it"), new Author(null, "Lead"))
+                            .id()));
             assertThat(snapshots.of(first).column(comes).n()).isEqualTo(1601);
             assertSortedBy(comes);
         } finally {
@@ -224,7 +226,8 @@ abstract class ImportTransactionTest {
     @Test
     void locksEverySegmentOfTheFileBeforeTheFirstRowSoThatAMoveBetweenThemWaits() throws Exception {
         makeBoth();
-        long moved = catalogue.add(draft(first, "Moved"), "Lead").id();
+        long moved =
+                catalogue.add(draft(first, "Moved"), new Author(null, "Lead")).id();
         List<Boolean> lockedAtFirst = new ArrayList<>();
         List<Future<?>> moves = new ArrayList<>();
         String inFileOrder = rows("n", second, 0, 600) + rows("m", first, 0, 600);
@@ -233,8 +236,8 @@ abstract class ImportTransactionTest {
             if (moves.isEmpty()) {
                 lockedAtFirst.add(locked(first));
                 lockedAtFirst.add(locked(second));
-                moves.add(others.submit(
-                        () -> catalogue.change(moved, new ExpectedVersion(0), draft(second, "Moved"), "Lead")));
+                moves.add(others.submit(() -> catalogue.change(
+                        moved, new ExpectedVersion(0), draft(second, "Moved"), new Author(null, "Lead"))));
             }
         });
         moves.get(0).get(20, SECONDS);
@@ -346,7 +349,7 @@ abstract class ImportTransactionTest {
         assertThat(snapshots.of(first).packages()).isEqualTo(20);
         assertThat(segments.get(first).packages()).isEqualTo(420);
         assertThat(catalogue.setAside(first, PageRequest.of(0, 5)))
-                .allSatisfy(one -> assertThat(one.setAside().reason()).isEqualTo("not ours"));
+                .allSatisfy(one -> assertThat(one.reason()).isEqualTo("not ours"));
         assertThat(Collections.frequency(
                         catalogue
                                 .search(CatalogueFilter.ofSegment(first), PageRequest.of(0, 500))

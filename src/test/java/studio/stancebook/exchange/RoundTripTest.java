@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
@@ -28,7 +29,7 @@ import tools.jackson.databind.JsonNode;
 /** What is taken out comes in again without change. */
 abstract class RoundTripTest {
 
-    private static final String BY = "a test";
+    private static final Author BY = new Author(null, "a test");
 
     @Autowired
     StudioClients studio;

@@ -20,6 +20,7 @@ import org.springframework.test.context.TestPropertySource;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
@@ -61,7 +62,7 @@ class RandomFormsTest {
     void makeSomethingToEdit() {
         segments.create("forms", "Class of forms", "");
         for (int i = 0; i < 4; i++) {
-            catalogue.add(Invented.draft("forms", Invented.name("Invented"), 2700), "Tests");
+            catalogue.add(Invented.draft("forms", Invented.name("Invented"), 2700), new Author(null, "Tests"));
         }
         signInAsFreshLead();
         browser.submit(

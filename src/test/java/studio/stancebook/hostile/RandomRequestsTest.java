@@ -6,6 +6,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.context.TestPropertySource;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -34,7 +35,7 @@ class RandomRequestsTest {
         for (String key : Barrage.SEGMENTS) {
             segments.create(key, "Class " + key, "");
             for (int i = 0; i < Barrage.PACKAGES; i++) {
-                catalogue.add(Invented.draft(key, Invented.name("Invented"), 2600 + 50 * i), "Tests");
+                catalogue.add(Invented.draft(key, Invented.name("Invented"), 2600 + 50 * i), new Author(null, "Tests"));
             }
         }
         String description = studio.browser(Role.VIEWER).get("/v3/api-docs").body();

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.PersonChange;
@@ -128,7 +129,7 @@ class CachedProposalPageTest extends ProposalPageVisitor {
         assertThat(viewer.get(page).body()).doesNotContain("judge this revision the same");
 
         String name = Invented.name("Newcomer");
-        PackageView added = catalogue.add(Invented.draft(segment, name, 2450), "Tests");
+        PackageView added = catalogue.add(Invented.draft(segment, name, 2450), new Author(null, "Tests"));
         assertThat(viewer.get(page).body()).doesNotContain(name);
 
         proposals.revise(
@@ -157,7 +158,9 @@ class CachedProposalPageTest extends ProposalPageVisitor {
                 person.id(),
                 new ExpectedVersion(person.version()),
                 new PersonChange("Name of now", Role.DESIGNER.key(), true));
-        assertThat(viewer.get(page).body()).contains("by Name of now; this revision by Name of before");
+        assertThat(viewer.get(page).body())
+                .contains("by Name of now; this revision by Name of now")
+                .doesNotContain("Name of before");
 
         SegmentView view = segments.get(segment);
         segments.change(segment, new ExpectedVersion(view.version()), "Segment of now", "");
@@ -174,7 +177,7 @@ class CachedProposalPageTest extends ProposalPageVisitor {
         measures.add(
                 new StudioRatio(
                         key, "Ratio of a test", List.of(Reading.WHEELBASE), List.of(Reading.FRONT_TYRE_DIAMETER)),
-                "Tests");
+                new Author(null, "Tests"));
 
         assertThat(proposals.state(proposal.id(), null, viewer)).isNotEqualTo(before);
         measures.remove(key);

@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -41,7 +42,7 @@ class NewProposalTest {
     void makeASegment() {
         segment = Invented.key("start");
         segments.create(segment, "Saloons to start from", "Invented saloons.");
-        catalogue.addAll(InventedFleet.of(segment), "Tests");
+        catalogue.addAll(InventedFleet.of(segment), new Author(null, "Tests"));
         designer = studio.browser(Role.DESIGNER);
     }
 
@@ -101,7 +102,7 @@ class NewProposalTest {
     void startsBetweenTwoSegments() {
         String other = Invented.key("other");
         segments.create(other, "Others to start from", "");
-        catalogue.addAll(InventedFleet.of(other), "Tests");
+        catalogue.addAll(InventedFleet.of(other), new Author(null, "Tests"));
         String between = "/proposals/new?from=between&segment=" + segment + "&other=";
         assertThat(designer.get(between + other + "&share=25&tyre=225/50R17").body())
                 .contains("Between Saloons to start from and Others to start from");

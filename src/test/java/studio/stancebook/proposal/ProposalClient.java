@@ -13,6 +13,7 @@ import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.client.EntityExchangeResult;
 import org.springframework.test.web.servlet.client.RestTestClient;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -45,7 +46,7 @@ abstract class ProposalClient {
                 BandSetting.of(new BandMethod.Rule(3, 3.5, "Of a test")),
                 "Of a test",
                 null,
-                "Lead");
+                new Author(null, "Lead"));
     }
 
     /** 4 wheels exactly, without uncertainty. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -45,7 +46,7 @@ abstract class ProposalPageVisitor {
         segments.create(segment, "Segment of a test", "");
         setBand(3, 3.5, 0);
         for (int wheels = 3; wheels <= 5; wheels++) {
-            catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 700 * wheels), "Tests");
+            catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 700 * wheels), new Author(null, "Tests"));
         }
     }
 
@@ -56,7 +57,7 @@ abstract class ProposalPageVisitor {
                 BandSetting.of(new BandMethod.Rule(lower, upper, "Of a test")),
                 "Of a test",
                 expected == 0 ? null : new ExpectedVersion(expected),
-                "Lead");
+                new Author(null, "Lead"));
     }
 
     Map<String, String> form(String... more) {

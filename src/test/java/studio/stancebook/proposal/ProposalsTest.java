@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.PageRequest;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.AppliedBand;
@@ -94,7 +95,7 @@ abstract class ProposalsTest {
                 BandSetting.of(new BandMethod.Rule(lower, upper, "Of a test")),
                 "Of a test",
                 expected == 0 ? null : new ExpectedVersion(expected),
-                "Lead");
+                new Author(null, "Lead"));
     }
 
     private static Verdict.VerdictKind verdict(Assessment assessment) {
@@ -120,10 +121,16 @@ abstract class ProposalsTest {
     @Test
     void keepWhatCanBeComputedAgainFromTheBandVersions() {
         for (double wheels : new double[] {3.6, 3.8, 4, 4.1, 4.4}) {
-            catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * wheels), "Tests");
+            catalogue.add(Invented.draft(segment, Invented.name("Invented"), 700 * wheels), new Author(null, "Tests"));
         }
-        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Robust(1)), "", null, "Lead");
-        bands.set(segment, "wheels-spanned", BandSetting.of(new BandMethod.Tolerance(0.9, 0.9)), "", null, "Lead");
+        bands.set(segment, MEASURE, BandSetting.of(new BandMethod.Robust(1)), "", null, new Author(null, "Lead"));
+        bands.set(
+                segment,
+                "wheels-spanned",
+                BandSetting.of(new BandMethod.Tolerance(0.9, 0.9)),
+                "",
+                null,
+                new Author(null, "Lead"));
         setBand("height-in-wheels", 2.3, 2.5, 0);
         RevisionView revision = make(3150).newest();
         setBand("height-in-wheels", 1, 3, 1);

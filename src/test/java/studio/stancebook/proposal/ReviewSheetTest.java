@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import studio.stancebook.PdfChecker;
 import studio.stancebook.PdfWords;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.demo.InventedCatalogue;
@@ -124,7 +125,7 @@ class ReviewSheetTest extends ProposalPageVisitor {
                                 measured.value() + off * step, measured.value() + off * step + step, "Of a test")),
                         "Of a test",
                         null,
-                        "Lead");
+                        new Author(null, "Lead"));
                 judged.add(measure.name());
             }
         }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -50,7 +51,7 @@ class RevisionPreviewTest {
                 BandSetting.of(new BandMethod.Rule(3, 4.5, "Of a test")),
                 "Of a test",
                 null,
-                "Lead");
+                new Author(null, "Lead"));
         DimensionSet dimensions = DimensionSet.builder()
                 .set(Dimension.WHEELBASE, 2800)
                 .set(Dimension.FRONT_TYRE_DIAMETER, 700)

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.springframework.mock.web.MockMultipartFile;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.account.internal.NewToken;
@@ -144,7 +145,7 @@ final class Things {
         PackageDraft plain = Invented.draft(get("segment"), "Tern", 2850);
         PackageDraft draft = new PackageDraft(
                 "Tern", get("segment"), 2020, Origin.DRAWING, plain.dimensions(), List.of("Which tyres?"));
-        return makers.catalogue().add(draft, "Tests").id();
+        return makers.catalogue().add(draft, new Author(null, "Tests")).id();
     }
 
     /** Made while the owner still might, where the owner is a viewer now. */
@@ -182,7 +183,7 @@ final class Things {
                 "Ratio of every route",
                 List.of(Reading.FRONT_OVERHANG),
                 List.of(Reading.WHEELBASE));
-        return makers.measures().add(ratio, "Tests").key();
+        return makers.measures().add(ratio, new Author(null, "Tests")).key();
     }
 
     /** One more place where the owner is signed in. */

@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.band.BandSetting;
 import studio.stancebook.band.Bands;
@@ -51,9 +52,9 @@ class UnderlayPagesTest {
         segment = Invented.key("underlay");
         segments.create(segment, "Segment to draw over", "");
         BandSetting rule = BandSetting.of(new BandMethod.Rule(3, 3.5, "Of a test"));
-        bands.set(segment, "wheelbase-in-wheels", rule, "Of a test", null, "Lead");
+        bands.set(segment, "wheelbase-in-wheels", rule, "Of a test", null, new Author(null, "Lead"));
         for (int wheels = 3; wheels <= 5; wheels++) {
-            catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 700 * wheels), "Tests");
+            catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 700 * wheels), new Author(null, "Tests"));
         }
     }
 

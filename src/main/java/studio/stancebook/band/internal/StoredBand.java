@@ -7,7 +7,9 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.band.Band;
 import studio.stancebook.band.BandRange;
 import studio.stancebook.band.BandSetting;
@@ -70,13 +72,18 @@ public class StoredBand {
     @Column(nullable = false)
     private Instant setAt = Instant.EPOCH;
 
+    private @Nullable Long setById;
+
     @Column(nullable = false)
     private String setBy = "";
+
+    @Formula("COALESCE(" + Author.NAME_NOW + "set_by_id), set_by)")
+    private String setByNow = "";
 
     protected StoredBand() {}
 
     /** A new version. */
-    public StoredBand(long segmentId, Band band) {
+    public StoredBand(long segmentId, Band band, Author by) {
         this.segmentId = segmentId;
         measure = band.measure();
         version = band.version();
@@ -86,7 +93,9 @@ public class StoredBand {
         reason = band.reason();
         classRevision = band.classRevision();
         setAt = band.at();
-        setBy = band.by();
+        setById = by.personId();
+        setBy = by.name();
+        setByNow = by.name();
     }
 
     private void keepSetting(@Nullable BandSetting given) {
@@ -138,7 +147,7 @@ public class StoredBand {
                 reason,
                 classRevision,
                 setAt,
-                setBy);
+                setByNow);
     }
 
     private BandRange range() {

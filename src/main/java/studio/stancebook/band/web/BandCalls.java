@@ -58,8 +58,8 @@ class BandCalls {
             @AuthenticationPrincipal SignedIn who) {
         ExpectedVersion expected = ifMatch == null ? null : ExpectedVersion.ofIfMatch(ifMatch);
         Band band = written.withdraws()
-                ? bands.withdraw(segment, measure, written.reasonText(), expected, who.name())
-                : bands.set(segment, measure, written.setting(), written.reasonText(), expected, who.name());
+                ? bands.withdraw(segment, measure, written.reasonText(), expected, who.author())
+                : bands.set(segment, measure, written.setting(), written.reasonText(), expected, who.author());
         return answer(band.version() == 1 ? HttpStatus.CREATED : HttpStatus.OK, band);
     }
 

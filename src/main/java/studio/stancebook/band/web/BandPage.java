@@ -74,7 +74,7 @@ class BandPage {
             WrittenSetting written = form.written();
             BandSetting setting = written.setting();
             if (step.equals("set")) {
-                Band band = bands.set(segment, measure, setting, written.reasonText(), form.expected(), who.name());
+                Band band = bands.set(segment, measure, setting, written.reasonText(), form.expected(), who.author());
                 return done("band.done.set", band, redirect);
             }
             BandTrial trial = bands.trial(segment, measure, setting);
@@ -112,7 +112,8 @@ class BandPage {
             throw new Conflict("The band is withdrawn, so there is nothing to set again: choose a method.");
         }
         try {
-            Band band = bands.set(segment, measure, setting, before.reason(), new ExpectedVersion(version), who.name());
+            Band band =
+                    bands.set(segment, measure, setting, before.reason(), new ExpectedVersion(version), who.author());
             return done("band.done.again", band, redirect);
         } catch (Impossible | Stale refusal) {
             BandForm form = BandForm.of(WrittenSetting.of(before).methodKey(), before);
@@ -133,7 +134,7 @@ class BandPage {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         try {
-            Band band = bands.withdraw(segment, measure, withdrawal, new ExpectedVersion(version), who.name());
+            Band band = bands.withdraw(segment, measure, withdrawal, new ExpectedVersion(version), who.author());
             return done("band.done.withdrawn", band, redirect);
         } catch (Impossible | Stale refusal) {
             Band now = bands.get(segment, measure);

@@ -59,7 +59,7 @@ class BandStart {
             @AuthenticationPrincipal SignedIn who,
             RedirectAttributes redirect) {
         Map<String, BandSetting> settings = from.equals(FROM_CLASS) ? ofClass(segment) : ofTrade(from);
-        int set = bands.setWhereNone(segment, settings, "To begin with", who.name());
+        int set = bands.setWhereNone(segment, settings, "To begin with", who.author());
         redirect.addFlashAttribute("notice", "band.done.start");
         redirect.addFlashAttribute("noticeWords", new Object[] {set});
         return "redirect:/segments/{segment}/bands";

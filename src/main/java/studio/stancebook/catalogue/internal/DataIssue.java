@@ -11,7 +11,9 @@ import jakarta.persistence.SequenceGenerator;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Objects;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.IssueCause;
 import studio.stancebook.catalogue.PackageIssue;
 
@@ -43,7 +45,12 @@ public class DataIssue {
 
     private @Nullable String answer;
 
+    private @Nullable Long settledById;
+
     private @Nullable String settledBy;
+
+    @Formula("COALESCE(" + Author.NAME_NOW + "settled_by_id), settled_by)")
+    private @Nullable String settledByNow;
 
     private @Nullable Instant settledAt;
 
@@ -61,9 +68,11 @@ public class DataIssue {
         this.raisedAt = now;
     }
 
-    void settle(String withAnswer, String by, Instant now) {
+    void settle(String withAnswer, Author by, Instant now) {
         answer = withAnswer;
-        settledBy = by;
+        settledById = by.personId();
+        settledBy = by.name();
+        settledByNow = by.name();
         settledAt = now;
         openIn = null;
     }
@@ -76,7 +85,9 @@ public class DataIssue {
     void reopen(long segmentId) {
         openIn = segmentId;
         answer = null;
+        settledById = null;
         settledBy = null;
+        settledByNow = null;
         settledAt = null;
     }
 
@@ -97,9 +108,9 @@ public class DataIssue {
     }
 
     PackageIssue view() {
-        PackageIssue.Settlement settlement = answer == null || settledBy == null || settledAt == null
+        PackageIssue.Settlement settlement = answer == null || settledByNow == null || settledAt == null
                 ? null
-                : new PackageIssue.Settlement(answer, settledBy, settledAt);
+                : new PackageIssue.Settlement(answer, settledByNow, settledAt);
         return new PackageIssue(id(), cause, valueKey, question, raisedAt, settlement);
     }
 }

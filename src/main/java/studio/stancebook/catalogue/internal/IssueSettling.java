@@ -11,6 +11,7 @@ import org.springframework.data.domain.Page;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.CatalogueRules;
 import studio.stancebook.catalogue.PackageIssue;
@@ -36,7 +37,7 @@ public class IssueSettling {
         this.events = events;
     }
 
-    public void settle(long packageId, long query, String answer, String by) {
+    public void settle(long packageId, long query, String answer, Author by) {
         String text = answer.strip();
         List<FieldError> errors = new ArrayList<>();
         CatalogueRules.answer(text).ifPresent(errors::add);
@@ -64,7 +65,7 @@ public class IssueSettling {
      * @param keys of the values that do not count any more; null for the whole package
      * @return how many there were
      */
-    int settleFor(long packageId, @Nullable Set<String> keys, String reason, String by) {
+    int settleFor(long packageId, @Nullable Set<String> keys, String reason, Author by) {
         List<DataIssue> open = queries.findAllByPackageIdOrderById(packageId).stream()
                 .filter(DataIssue::open)
                 .filter(query -> keys == null || keys.contains(query.raised().valueKey()))

@@ -4,16 +4,20 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Pageable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.account.Directory;
 import studio.stancebook.catalogue.PackageChange;
 import studio.stancebook.catalogue.PackageIssue;
 import studio.stancebook.catalogue.PackageName;
@@ -22,6 +26,7 @@ import studio.stancebook.catalogue.SetAside;
 import studio.stancebook.catalogue.SetAsideView;
 import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Recorded;
 
 /** Packages as values, and which names are taken. */
 @Component
@@ -33,30 +38,38 @@ public class PackageReading {
     private final DataIssues queries;
     private final StoredSegments segments;
     private final SetAsideIndex aparts;
+    private final Directory directory;
 
     PackageReading(
             StoredPackages packages,
             PackageLookUp lookUp,
             DataIssues queries,
             StoredSegments segments,
-            SetAsideIndex aparts) {
+            SetAsideIndex aparts,
+            Directory directory) {
         this.packages = packages;
         this.lookUp = lookUp;
         this.queries = queries;
         this.segments = segments;
         this.aparts = aparts;
+        this.directory = directory;
     }
 
     public PackageView get(long id) {
         StoredPackage kept = packages.find(id).orElseThrow(() -> new UnknownPackage(id));
-        return view(kept, queries.findAllByPackageIdOrderById(id));
+        return views(List.of(kept), queries.findAllByPackageIdOrderById(id)).get(0);
     }
 
     public List<PackageView> getAll(List<Long> ids) {
-        Map<Long, List<DataIssue>> asked = queries.findAllByPackageIdInOrderById(ids).stream()
-                .collect(Collectors.groupingBy(DataIssue::packageId));
-        return inOrder(ids).stream()
-                .map(p -> view(p, asked.getOrDefault(p.id(), List.of())))
+        return views(inOrder(ids), queries.findAllByPackageIdInOrderById(ids));
+    }
+
+    private List<PackageView> views(List<StoredPackage> kept, List<DataIssue> asked) {
+        Map<Long, List<DataIssue>> byPackage = asked.stream().collect(Collectors.groupingBy(DataIssue::packageId));
+        List<Opened> opened = kept.stream().map(Opened::of).toList();
+        Map<Long, String> names = directory.names(opened.stream().flatMap(Opened::people));
+        return opened.stream()
+                .map(one -> one.view(byPackage.getOrDefault(one.kept().id(), List.of()), names))
                 .toList();
     }
 
@@ -91,12 +104,13 @@ public class PackageReading {
     public List<SetAsideView> setAside(String segment, Pageable page) {
         List<SetAsideView> all = new ArrayList<>();
         for (StoredPackage kept : inOrder(aparts.of(segment, page))) {
-            SetAside whole = kept.setAside();
+            ValueAside whole = kept.wholeAside();
             if (whole != null) {
-                all.add(new SetAsideView(kept.id(), kept.name(), null, whole));
+                all.add(new SetAsideView(kept.id(), kept.name(), null, whole.reason(), whole.by()));
             }
             kept.valuesSetAside()
-                    .forEach((key, apart) -> all.add(new SetAsideView(kept.id(), kept.name(), key, apart)));
+                    .forEach((key, apart) ->
+                            all.add(new SetAsideView(kept.id(), kept.name(), key, apart.reason(), apart.by())));
         }
         return all;
     }
@@ -117,23 +131,40 @@ public class PackageReading {
                 .toList();
     }
 
-    private static PackageView view(StoredPackage kept, List<DataIssue> asked) {
-        List<PackageIssue> questions = asked.stream().map(DataIssue::view).toList();
-        return new PackageView(
-                kept.id(),
-                kept.version(),
-                kept.name(),
-                kept.segment().key(),
-                kept.segment().name(),
-                kept.modelYear(),
-                kept.origin(),
-                kept.dimensions(),
-                kept.setAside(),
-                kept.valuesSetAside(),
-                questions,
-                kept.createdAt(),
-                kept.createdBy(),
-                kept.changedAt(),
-                kept.changedBy());
+    /** A package whose texts have been read, once for all that is asked of them. */
+    private record Opened(StoredPackage kept, DimensionSet dimensions, Map<String, ValueAside> valuesAside) {
+
+        static Opened of(StoredPackage kept) {
+            return new Opened(kept, kept.dimensions(), kept.valuesSetAside());
+        }
+
+        /** The ids of those who are named in the texts. */
+        Stream<@Nullable Long> people() {
+            return Stream.concat(
+                    dimensions.recorded().values().stream().map(Recorded::personId),
+                    valuesAside.values().stream().map(ValueAside::personId));
+        }
+
+        PackageView view(List<DataIssue> asked, Map<Long, String> names) {
+            Map<String, SetAside> valuesSetAside = new LinkedHashMap<>();
+            valuesAside.forEach((key, apart) -> valuesSetAside.put(key, apart.shown(names)));
+            List<PackageIssue> questions = asked.stream().map(DataIssue::view).toList();
+            return new PackageView(
+                    kept.id(),
+                    kept.version(),
+                    kept.name(),
+                    kept.segment().key(),
+                    kept.segment().name(),
+                    kept.modelYear(),
+                    kept.origin(),
+                    dimensions.withNames(names),
+                    kept.setAside(),
+                    valuesSetAside,
+                    questions,
+                    kept.createdAt(),
+                    kept.createdBy(),
+                    kept.changedAt(),
+                    kept.changedBy());
+        }
     }
 }

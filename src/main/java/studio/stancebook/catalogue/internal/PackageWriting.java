@@ -16,6 +16,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import studio.stancebook.activity.ActivityEvent;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.DuplicatePackage;
 import studio.stancebook.catalogue.NewPackage;
@@ -77,7 +78,7 @@ public class PackageWriting {
         this.events = events;
     }
 
-    public long add(PackageDraft draft, String by) {
+    public long add(PackageDraft draft, Author by) {
         Soundness.requireEnteredByHand(draft.dimensions());
         long id = writeAndAsk(List.of(draft), by).get(0);
         StoredPackage added = packages.find(id).orElseThrow();
@@ -86,12 +87,12 @@ public class PackageWriting {
     }
 
     /** Is no event by itself: it is part of what its caller does, who tells it in one. */
-    public List<Long> addAll(List<PackageDraft> drafts, String by) {
+    public List<Long> addAll(List<PackageDraft> drafts, Author by) {
         drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
         return writeAndAsk(drafts, by);
     }
 
-    public List<Long> addUnscreened(List<PackageDraft> drafts, String by) {
+    public List<Long> addUnscreened(List<PackageDraft> drafts, Author by) {
         drafts.forEach(draft -> Soundness.requireInRange(draft.dimensions()));
         return write(drafts, by);
     }
@@ -101,7 +102,7 @@ public class PackageWriting {
         return questions.afterWriting(segment(segment), written, clock.instant());
     }
 
-    private List<Long> writeAndAsk(List<PackageDraft> drafts, String by) {
+    private List<Long> writeAndAsk(List<PackageDraft> drafts, Author by) {
         List<Long> ids = write(drafts, by);
         Map<String, List<NewPackage>> bySegment = new TreeMap<>();
         for (int i = 0; i < ids.size(); i++) {
@@ -114,7 +115,7 @@ public class PackageWriting {
         return ids;
     }
 
-    private List<Long> write(List<PackageDraft> drafts, String by) {
+    private List<Long> write(List<PackageDraft> drafts, Author by) {
         Map<String, StoredSegment> known = segmentsOf(drafts);
         known.keySet().forEach(questions::expectAdditions);
         Map<String, Long> begun = begin(known);
@@ -188,7 +189,7 @@ public class PackageWriting {
         });
     }
 
-    public void change(long id, ExpectedVersion expected, PackageDraft draft, String by) {
+    public void change(long id, ExpectedVersion expected, PackageDraft draft, Author by) {
         long fromId = segmentOf(id);
         StoredSegment to = segment(draft.segment());
         Map<Long, Long> begun = begin(fromId, to.id());
@@ -220,7 +221,7 @@ public class PackageWriting {
      * Changes packages within their segments, some of many at a time; values that do not close become queries. What has to
      * be seen against the whole class is asked by {@link #screenChanged} once all are changed.
      */
-    public void changeAll(List<PackageUpdate> updates, String by) {
+    public void changeAll(List<PackageUpdate> updates, Author by) {
         updates.forEach(update -> Soundness.requireInRange(update.draft().dimensions()));
         Map<String, StoredSegment> known =
                 segmentsOf(updates.stream().map(PackageUpdate::draft).toList());
@@ -230,7 +231,7 @@ public class PackageWriting {
         Chunks.of(updates).forEach(chunk -> changeChunk(chunk, begun, by));
     }
 
-    private void changeChunk(List<PackageUpdate> updates, Map<Long, Long> begun, String by) {
+    private void changeChunk(List<PackageUpdate> updates, Map<Long, Long> begun, Author by) {
         Map<Long, StoredPackage> kept = packages
                 .findAll(updates.stream().map(PackageUpdate::id).toList())
                 .stream()

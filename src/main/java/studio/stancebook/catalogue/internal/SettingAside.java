@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import studio.stancebook.access.Author;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.AsideDraft;
 import studio.stancebook.catalogue.CatalogueRules;
@@ -70,13 +71,13 @@ public class SettingAside {
     private record Begun(StoredPackage kept, long segmentId, long revision) {}
 
     /** @param expected null where it is part of something larger, such as bringing in, whose doer tells it */
-    public void setAside(long id, @Nullable ExpectedVersion expected, String reason, String by) {
-        SetAside apart = apart(reason, by, Optional.empty());
+    public void setAside(long id, @Nullable ExpectedVersion expected, String reason, Author by) {
+        ValueAside apart = apart(reason, by, Optional.empty());
         Begun begun = begin(id, expected);
         if (begun.kept().counts()) {
             revisions.depart(begun.segmentId(), id, begun.revision());
         }
-        begun.kept().setAside(apart, by, clock.instant());
+        begun.kept().setAside(apart);
         flush(begun);
         int settled = settling.settleFor(id, null, apart.reason(), by);
         if (expected != null) {
@@ -89,12 +90,12 @@ public class SettingAside {
      * Sets aside packages, or values of them, that the transaction under way brought in, some at a time; who brings them in
      * tells it.
      */
-    public void setAside(List<AsideDraft> drafts, String by) {
+    public void setAside(List<AsideDraft> drafts, Author by) {
         Map<Long, Long> begun = new HashMap<>();
         Chunks.of(drafts).forEach(chunk -> setAsideChunk(chunk, begun, by));
     }
 
-    private void setAsideChunk(List<AsideDraft> drafts, Map<Long, Long> begun, String by) {
+    private void setAsideChunk(List<AsideDraft> drafts, Map<Long, Long> begun, Author by) {
         Map<Long, StoredPackage> kept = packages
                 .findAll(drafts.stream().map(AsideDraft::packageId).toList())
                 .stream()
@@ -117,7 +118,7 @@ public class SettingAside {
     }
 
     /** Sets aside a package, or values of it, that was there before. */
-    public void setAsideAgain(AsideDraft draft, String by) {
+    public void setAsideAgain(AsideDraft draft, Author by) {
         Begun begun = begin(draft.packageId(), null);
         StoredPackage kept = begun.kept();
         FieldValues before = facts(kept);
@@ -138,9 +139,9 @@ public class SettingAside {
         return facts;
     }
 
-    private void setAside(StoredPackage kept, AsideDraft draft, long revision, String by) {
+    private void setAside(StoredPackage kept, AsideDraft draft, long revision, Author by) {
         if (draft.reason() != null) {
-            kept.setAside(apart(draft.reason(), by, Optional.empty()), by, clock.instant());
+            kept.setAside(apart(draft.reason(), by, Optional.empty()));
         }
         if (!draft.valueReasons().isEmpty()) {
             draft.valueReasons()
@@ -151,20 +152,20 @@ public class SettingAside {
     }
 
     /** @throws Conflict if it is not set aside */
-    public void takeBack(long id, ExpectedVersion expected, String by) {
+    public void takeBack(long id, ExpectedVersion expected, Author by) {
         Begun begun = begin(id, expected);
         if (begun.kept().counts()) {
             throw new Conflict("The package counts in its class: it is not set aside.");
         }
         FieldValues before = reason(begun.kept().setAside());
-        begun.kept().setAside(null, by, clock.instant());
+        begun.kept().takeBack(by, clock.instant());
         begun.kept().enterRevision(begun.revision());
         flush(begun);
         tell("taken back", begun, before, FieldValues.none());
     }
 
     /** @param expected null where it is part of something larger, such as bringing in, whose doer tells it */
-    public void setValueAside(long id, @Nullable ExpectedVersion expected, String key, String reason, String by) {
+    public void setValueAside(long id, @Nullable ExpectedVersion expected, String key, String reason, Author by) {
         Begun begun = begin(id, expected);
         FieldValues before = value(begun, key);
         begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
@@ -176,7 +177,7 @@ public class SettingAside {
     }
 
     /** @throws NotFound if the value is not set aside */
-    public void takeValueBack(long id, ExpectedVersion expected, String key, String by) {
+    public void takeValueBack(long id, ExpectedVersion expected, String key, Author by) {
         Begun begun = begin(id, expected);
         FieldValues before = value(begun, key);
         if (!begun.kept().takeValueBack(key, by, clock.instant())) {
@@ -186,7 +187,7 @@ public class SettingAside {
         tell("value taken back", begun, before, value(begun, key));
     }
 
-    private int settle(StoredPackage kept, AsideDraft draft, String by) {
+    private int settle(StoredPackage kept, AsideDraft draft, Author by) {
         int settled = 0;
         for (Map.Entry<String, String> one : draft.valueReasons().entrySet()) {
             settled += settling.settleFor(kept.id(), affected(kept, Set.of(one.getKey())), one.getValue(), by);
@@ -228,7 +229,7 @@ public class SettingAside {
 
     /** Why a value is set aside, under its key. */
     private static FieldValues value(Begun begun, String key) {
-        SetAside apart = begun.kept().valuesSetAside().get(key);
+        ValueAside apart = begun.kept().valuesSetAside().get(key);
         return apart == null ? FieldValues.none() : FieldValues.of(key, apart.reason());
     }
 
@@ -259,12 +260,12 @@ public class SettingAside {
         aparts.note(begun.kept());
     }
 
-    private SetAside apart(String reason, String by, Optional<FieldError> another) {
+    private ValueAside apart(String reason, Author by, Optional<FieldError> another) {
         List<FieldError> errors = new ArrayList<>();
         CatalogueRules.reason(reason.strip()).ifPresent(errors::add);
         another.ifPresent(errors::add);
         CatalogueRules.refuse(errors);
-        return new SetAside(reason.strip(), by, clock.instant());
+        return new ValueAside(reason.strip(), by, clock.instant());
     }
 
     private Optional<FieldError> keyError(StoredPackage kept, String key) {

@@ -18,7 +18,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.SetAside;
@@ -29,6 +31,7 @@ import studio.stancebook.classes.layout.ValueLayout;
 import studio.stancebook.classes.layout.ValuesApart;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.dimension.Recorded;
 
 /** A benchmark package as it is kept. */
 @Entity
@@ -84,32 +87,50 @@ public class StoredPackage {
 
     private @Nullable String setAsideReason;
 
+    private @Nullable Long setAsideById;
+
     private @Nullable String setAsideBy;
+
+    @Formula("COALESCE(" + Author.NAME_NOW + "set_aside_by_id), set_aside_by)")
+    private @Nullable String setAsideByNow;
 
     private @Nullable Instant setAsideAt;
 
     @Column(nullable = false, updatable = false)
     private Instant createdAt = Instant.EPOCH;
 
+    @Column(updatable = false)
+    private @Nullable Long createdById;
+
     @Column(nullable = false, updatable = false)
     private String createdBy = "";
+
+    @Formula("COALESCE(" + Author.NAME_NOW + "created_by_id), created_by)")
+    private String createdByNow = "";
 
     @Column(nullable = false)
     private Instant changedAt = Instant.EPOCH;
 
+    private @Nullable Long changedById;
+
     @Column(nullable = false)
     private String changedBy = "";
 
+    @Formula("COALESCE(" + Author.NAME_NOW + "changed_by_id), changed_by)")
+    private String changedByNow = "";
+
     protected StoredPackage() {}
 
-    StoredPackage(String by, Instant now) {
-        createdBy = by;
+    StoredPackage(Author by, Instant now) {
+        createdById = by.personId();
+        createdBy = by.name();
+        createdByNow = by.name();
         createdAt = now;
     }
 
-    void become(PackageDraft draft, StoredSegment inSegment, String by, Instant now) {
+    void become(PackageDraft draft, StoredSegment inSegment, Author by, Instant now) {
         DimensionSet before = id == null ? null : dimensions();
-        DimensionSet marked = draft.dimensions().markedSince(before, by, now);
+        DimensionSet marked = draft.dimensions().markedSince(before, new Recorded(by.personId(), by.name(), now));
         segment = inSegment;
         name = draft.name();
         modelYear = draft.modelYear();
@@ -158,30 +179,43 @@ public class StoredPackage {
         classRevision = revision;
     }
 
-    void setAside(@Nullable SetAside apart, String by, Instant now) {
-        setAsideReason = apart == null ? null : apart.reason();
-        setAsideBy = apart == null ? null : apart.by();
-        setAsideAt = apart == null ? null : apart.at();
+    void setAside(ValueAside apart) {
+        setAsideReason = apart.reason();
+        setAsideById = apart.by().personId();
+        setAsideBy = apart.by().name();
+        setAsideByNow = apart.by().name();
+        setAsideAt = apart.at();
+        touch(apart.by(), apart.at());
+    }
+
+    void takeBack(Author by, Instant now) {
+        setAsideReason = null;
+        setAsideById = null;
+        setAsideBy = null;
+        setAsideByNow = null;
+        setAsideAt = null;
         touch(by, now);
     }
 
-    void setValueAside(String key, SetAside apart) {
-        Map<String, SetAside> all = new TreeMap<>(valuesSetAside());
+    void setValueAside(String key, ValueAside apart) {
+        Map<String, ValueAside> all = new TreeMap<>(valuesSetAside());
         all.put(key, apart);
         valuesSetAside = SetAsideText.write(all);
         touch(apart.by(), apart.at());
     }
 
-    boolean takeValueBack(String key, String by, Instant now) {
-        Map<String, SetAside> all = new TreeMap<>(valuesSetAside());
+    boolean takeValueBack(String key, Author by, Instant now) {
+        Map<String, ValueAside> all = new TreeMap<>(valuesSetAside());
         boolean was = all.remove(key) != null;
         valuesSetAside = SetAsideText.write(all);
         touch(by, now);
         return was;
     }
 
-    private void touch(String by, Instant now) {
-        changedBy = by;
+    private void touch(Author by, Instant now) {
+        changedById = by.personId();
+        changedBy = by.name();
+        changedByNow = by.name();
         changedAt = now;
     }
 
@@ -242,7 +276,7 @@ public class StoredPackage {
                 id(), name, modelYear == null ? 0 : modelYear, origin.ordinal(), NullableNumbers.orNaN(values));
     }
 
-    Map<String, SetAside> valuesSetAside() {
+    Map<String, ValueAside> valuesSetAside() {
         return SetAsideText.read(valuesSetAside);
     }
 
@@ -252,24 +286,34 @@ public class StoredPackage {
 
     @Nullable
     SetAside setAside() {
+        return setAsideReason == null || setAsideByNow == null || setAsideAt == null
+                ? null
+                : new SetAside(setAsideReason, setAsideByNow, setAsideAt);
+    }
+
+    /** That the package is set aside, as it is kept; null when it counts. */
+    @Nullable
+    ValueAside wholeAside() {
         return setAsideReason == null || setAsideBy == null || setAsideAt == null
                 ? null
-                : new SetAside(setAsideReason, setAsideBy, setAsideAt);
+                : new ValueAside(setAsideReason, new Author(setAsideById, setAsideBy), setAsideAt);
     }
 
     Instant createdAt() {
         return createdAt;
     }
 
+    /** The name that they have now. */
     String createdBy() {
-        return createdBy;
+        return createdByNow;
     }
 
     Instant changedAt() {
         return changedAt;
     }
 
+    /** The name that they have now. */
     String changedBy() {
-        return changedBy;
+        return changedByNow;
     }
 }

@@ -33,7 +33,7 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
 
     /** What was changed last, by the index of its own. */
     @Query("select new studio.stancebook.catalogue.PackageChange(p.id, p.name, p.segment.name, p.changedAt,"
-            + " p.changedBy) from StoredPackage p order by p.changedAt desc, p.id desc")
+            + " p.changedByNow) from StoredPackage p order by p.changedAt desc, p.id desc")
     List<PackageChange> lastChanged(Limit most);
 
     /** The dimensions of a package, apart from the package. */

@@ -43,7 +43,7 @@ class PackageActions {
                 id,
                 "catalogue.apart.done",
                 reason,
-                () -> catalogue.setAside(id, new ExpectedVersion(version), reason, who.name()),
+                () -> catalogue.setAside(id, new ExpectedVersion(version), reason, who.author()),
                 redirect);
     }
 
@@ -57,7 +57,7 @@ class PackageActions {
                 id,
                 "catalogue.apart.back",
                 null,
-                () -> catalogue.takeBack(id, new ExpectedVersion(version), who.name()),
+                () -> catalogue.takeBack(id, new ExpectedVersion(version), who.author()),
                 redirect);
     }
 
@@ -73,7 +73,7 @@ class PackageActions {
                 id,
                 "catalogue.apart.value.done",
                 reason,
-                () -> catalogue.setValueAside(id, new ExpectedVersion(version), value, reason, who.name()),
+                () -> catalogue.setValueAside(id, new ExpectedVersion(version), value, reason, who.author()),
                 redirect);
     }
 
@@ -88,7 +88,7 @@ class PackageActions {
                 id,
                 "catalogue.apart.value.back",
                 null,
-                () -> catalogue.takeValueBack(id, new ExpectedVersion(version), value, who.name()),
+                () -> catalogue.takeValueBack(id, new ExpectedVersion(version), value, who.author()),
                 redirect);
     }
 
@@ -112,11 +112,15 @@ class PackageActions {
                     id,
                     "catalogue.query.aside.done",
                     answer,
-                    () -> catalogue.setAsideFor(id, query, new ExpectedVersion(version), answer, who.name()),
+                    () -> catalogue.setAsideFor(id, query, new ExpectedVersion(version), answer, who.author()),
                     redirect);
         }
         return done(
-                id, "catalogue.query.settled", answer, () -> catalogue.settle(id, query, answer, who.name()), redirect);
+                id,
+                "catalogue.query.settled",
+                answer,
+                () -> catalogue.settle(id, query, answer, who.author()),
+                redirect);
     }
 
     @PostMapping("/queries/{query}/reopen")

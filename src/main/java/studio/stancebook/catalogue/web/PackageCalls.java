@@ -61,7 +61,7 @@ class PackageCalls {
     @PostMapping
     @RequiresPermission(Permission.RECORD_PACKAGES)
     ResponseEntity<PackageAnswer> add(@AuthenticationPrincipal SignedIn who, @RequestBody PackageBody body) {
-        PackageView added = catalogue.add(body.draft(), who.name());
+        PackageView added = catalogue.add(body.draft(), who.author());
         return ResponseEntity.created(URI.create("/api/v1/packages/" + added.id()))
                 .eTag(ExpectedVersion.tag(added.version()))
                 .body(PackageAnswer.of(added, measures.current()));
@@ -82,7 +82,7 @@ class PackageCalls {
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody PackageBody body) {
         ExpectedVersion expected = ExpectedVersion.ofIfMatch(ifMatch);
-        return answer(catalogue.change(id, expected, body.draft(), who.name()));
+        return answer(catalogue.change(id, expected, body.draft(), who.author()));
     }
 
     @Operation(summary = "Delete a package")

@@ -79,7 +79,7 @@ class PackageEditing {
             RedirectAttributes redirect) {
         DimensionForm typed = DimensionForm.typed(all);
         try {
-            PackageView added = catalogue.add(form.draft(typed), who.name());
+            PackageView added = catalogue.add(form.draft(typed), who.author());
             return done("catalogue.package.added", added, redirect);
         } catch (Impossible | Conflict | UnknownSegment refusal) {
             response.setStatus(refusal.type().status());
@@ -162,7 +162,7 @@ class PackageEditing {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         try {
-            PackageView changed = catalogue.change(id, form.expected(), draft, who.name());
+            PackageView changed = catalogue.change(id, form.expected(), draft, who.author());
             return done("catalogue.package.changed", changed, redirect);
         } catch (Stale stale) {
             response.setStatus(stale.type().status());

@@ -9,6 +9,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
+import studio.stancebook.account.Directory;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.SegmentIssue;
 import studio.stancebook.catalogue.SegmentView;
@@ -39,18 +40,21 @@ class SegmentPage {
     private final ClassSnapshots snapshots;
     private final StudioMeasures measures;
     private final ValueNames names;
+    private final Directory directory;
 
     SegmentPage(
             Segments segments,
             Catalogue catalogue,
             ClassSnapshots snapshots,
             StudioMeasures measures,
-            ValueNames names) {
+            ValueNames names,
+            Directory directory) {
         this.segments = segments;
         this.catalogue = catalogue;
         this.snapshots = snapshots;
         this.measures = measures;
         this.names = names;
+        this.directory = directory;
     }
 
     @GetMapping("/segments/{key}")
@@ -77,6 +81,8 @@ class SegmentPage {
         model.addAttribute("queries", queries.getContent());
         model.addAttribute("open", queries.getTotalElements());
         model.addAttribute("apart", apart);
+        model.addAttribute(
+                "people", directory.names(apart.stream().map(one -> one.by().personId())));
         model.addAttribute("names", names);
         return "catalogue/segment";
     }

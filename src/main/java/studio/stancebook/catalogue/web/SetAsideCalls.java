@@ -58,7 +58,7 @@ class SetAsideCalls {
             @PathVariable long id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody ReasonBody body) {
-        return answer(catalogue.setAside(id, ExpectedVersion.ofIfMatch(ifMatch), body.text(), who.name()));
+        return answer(catalogue.setAside(id, ExpectedVersion.ofIfMatch(ifMatch), body.text(), who.author()));
     }
 
     @Operation(summary = "Take a package back into its class")
@@ -67,7 +67,7 @@ class SetAsideCalls {
             @AuthenticationPrincipal SignedIn who,
             @PathVariable long id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        return answer(catalogue.takeBack(id, ExpectedVersion.ofIfMatch(ifMatch), who.name()));
+        return answer(catalogue.takeBack(id, ExpectedVersion.ofIfMatch(ifMatch), who.author()));
     }
 
     /** @param value the key of a measure, or the name of a recorded value */
@@ -80,7 +80,7 @@ class SetAsideCalls {
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody ReasonBody body) {
         ExpectedVersion expected = ExpectedVersion.ofIfMatch(ifMatch);
-        return answer(catalogue.setValueAside(id, expected, value, body.text(), who.name()));
+        return answer(catalogue.setValueAside(id, expected, value, body.text(), who.author()));
     }
 
     @Operation(summary = "Take one value back into the class")
@@ -90,7 +90,7 @@ class SetAsideCalls {
             @PathVariable long id,
             @PathVariable String value,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        return answer(catalogue.takeValueBack(id, ExpectedVersion.ofIfMatch(ifMatch), value, who.name()));
+        return answer(catalogue.takeValueBack(id, ExpectedVersion.ofIfMatch(ifMatch), value, who.author()));
     }
 
     @Operation(summary = "Answer a question about a package")
@@ -100,7 +100,7 @@ class SetAsideCalls {
             @PathVariable long id,
             @PathVariable long query,
             @RequestBody SettlementBody body) {
-        return answer(catalogue.settle(id, query, body.text(), who.name()));
+        return answer(catalogue.settle(id, query, body.text(), who.author()));
     }
 
     @Operation(summary = "Open a question again")

@@ -11,18 +11,19 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.function.Consumer;
 import studio.stancebook.exchange.mapping.RowReading;
+import studio.stancebook.access.Author;
 
 /**
  * A file that somebody brings in.
  *
  * @param fileName as its sender calls it, for showing only
- * @param by the name of who brings it in
+ * @param by who brings it in
  * @param refused takes the rows that are refused
  */
-public record Delivery(PackageFile content, String fileName, String by, Consumer<RowReading> refused) {
+public record Delivery(PackageFile content, String fileName, Author by, Consumer<RowReading> refused) {
 
     /** A file whose refused rows nobody wants back. */
-    public Delivery(PackageFile content, String fileName, String by) {
+    public Delivery(PackageFile content, String fileName, Author by) {
         this(content, fileName, by, row -> {});
     }
 

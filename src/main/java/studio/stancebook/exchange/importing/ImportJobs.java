@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.security.concurrent.DelegatingSecurityContextRunnable;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Author;
 import studio.stancebook.problem.Conflict;
 import studio.stancebook.problem.Refusal;
 import studio.stancebook.problem.TooMany;
@@ -39,11 +40,11 @@ public class ImportJobs implements DisposableBean {
     /**
      * Starts a run over an upload.
      *
-     * @param by the name of who brings it in
+     * @param by who brings it in
      * @throws Conflict if one is running already
      * @throws TooMany if too many are waiting
      */
-    public void start(Upload upload, PackageFile file, ImportOptions options, String by) {
+    public void start(Upload upload, PackageFile file, ImportOptions options, Author by) {
         synchronized (upload) {
             if (upload.busy()) {
                 throw new Conflict("The file is being worked on already.");
@@ -60,7 +61,7 @@ public class ImportJobs implements DisposableBean {
         }
     }
 
-    private void run(ImportJob job, PackageFile file, String fileName, String by, ImportOptions options) {
+    private void run(ImportJob job, PackageFile file, String fileName, Author by, ImportOptions options) {
         try {
             job.done(
                     file instanceof PackageFile.OfTable table
@@ -79,7 +80,7 @@ public class ImportJobs implements DisposableBean {
     }
 
     private ImportReport ofTable(
-            ImportJob job, PackageFile.OfTable table, String fileName, String by, ImportOptions options) {
+            ImportJob job, PackageFile.OfTable table, String fileName, Author by, ImportOptions options) {
         Path path = files.newFile("refused");
         ImportReport report = null;
         try {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import studio.stancebook.access.Author;
 import studio.stancebook.exchange.importing.PackageFile.TableSample;
 import studio.stancebook.exchange.mapping.ColumnUnit;
 import studio.stancebook.exchange.mapping.ColumnUse;
@@ -60,7 +61,7 @@ public class ImportWizard {
      *
      * @throws ImpossibleMapping naming every column whose choice cannot be, as {@code column-2}
      */
-    public void start(Upload upload, ImportOptions options, String by) {
+    public void start(Upload upload, ImportOptions options, Author by) {
         jobs.start(upload, file(upload), options, by);
     }
 

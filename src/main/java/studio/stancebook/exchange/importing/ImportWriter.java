@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.LongUnaryOperator;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.AsideDraft;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.NewPackage;
@@ -25,7 +26,7 @@ final class ImportWriter {
     private final Catalogue catalogue;
     private final Segments segments;
     private final SegmentBook book;
-    private final String by;
+    private final Author by;
     private final Map<String, WrittenRows> bySegment = new TreeMap<>();
     private final List<AsideDraft> aside = new ArrayList<>();
     private final Map<String, List<NewPackage>> changedBySegment = new TreeMap<>();
@@ -34,7 +35,7 @@ final class ImportWriter {
     private int written;
     private int changed;
 
-    ImportWriter(Catalogue catalogue, Segments segments, SegmentBook book, String by) {
+    ImportWriter(Catalogue catalogue, Segments segments, SegmentBook book, Author by) {
         this.catalogue = catalogue;
         this.segments = segments;
         this.book = book;

@@ -83,7 +83,7 @@ class ImportCalls {
         try {
             PackageFile packages = PackageFile.of(kept, mapping == null ? null : tree(mapping), sheet);
             ImportReport report = importer.run(
-                    new Delivery(packages, TextLimit.shown(file.getOriginalFilename()), who.name()),
+                    new Delivery(packages, TextLimit.shown(file.getOriginalFilename()), who.author()),
                     options,
                     share -> Sender.requirePresent(request));
             return answer(report, options);

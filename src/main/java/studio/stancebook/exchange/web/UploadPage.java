@@ -117,7 +117,7 @@ class UploadPage {
 
     private String checked(SignedIn who, Upload upload, Model model, HttpServletResponse response) {
         try {
-            wizard.start(upload, options(upload), who.name());
+            wizard.start(upload, options(upload), who.author());
             return toReport(upload);
         } catch (Impossible refused) {
             response.setStatus(refused.type().status());
@@ -141,7 +141,7 @@ class UploadPage {
         ImportJob check = upload.job();
         ImportReport seen = check == null ? null : check.status().report();
         if (seen != null || !wished.update()) {
-            wizard.start(upload, wished.writing(seen == null ? null : seen.state()), who.name());
+            wizard.start(upload, wished.writing(seen == null ? null : seen.state()), who.author());
         }
         return toReport(upload);
     }

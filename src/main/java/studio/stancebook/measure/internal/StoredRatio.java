@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.dimension.Reading;
 import studio.stancebook.measure.StudioRatio;
 
@@ -35,6 +36,9 @@ public class StoredRatio {
     @Column(nullable = false, updatable = false)
     private String denominator = "";
 
+    @Column(updatable = false)
+    private @Nullable Long addedById;
+
     @Column(nullable = false, updatable = false)
     private String addedBy = "";
 
@@ -43,12 +47,13 @@ public class StoredRatio {
 
     protected StoredRatio() {}
 
-    public StoredRatio(StudioRatio ratio, String by, Instant now) {
+    public StoredRatio(StudioRatio ratio, Author by, Instant now) {
         ratioKey = ratio.key();
         name = ratio.name();
         numerator = text(ratio.numerator());
         denominator = text(ratio.denominator());
-        addedBy = by;
+        addedById = by.personId();
+        addedBy = by.name();
         addedAt = now;
     }
 

@@ -101,7 +101,7 @@ class MeasureCalls {
     @RequiresPermission(Permission.DEFINE_RATIOS)
     ResponseEntity<MeasureDescription> add(@AuthenticationPrincipal SignedIn who, @RequestBody RatioWish wish) {
         var ratio = measures.add(
-                RatioReading.read(wish.key(), wish.name(), wish.numerator(), wish.denominator()), who.name());
+                RatioReading.read(wish.key(), wish.name(), wish.numerator(), wish.denominator()), who.author());
         return ResponseEntity.created(URI.create("/api/v1/measures/" + ratio.key()))
                 .body(MeasureDescription.of(measures.current().get(ratio.key())));
     }

@@ -60,7 +60,7 @@ class RatioPages {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         try {
-            StudioRatio added = measures.add(form.ratio(), who.name());
+            StudioRatio added = measures.add(form.ratio(), who.author());
             return done("measure.ratio.added", added.name(), redirect);
         } catch (Impossible | Conflict refusal) {
             response.setStatus(refusal.type().status());

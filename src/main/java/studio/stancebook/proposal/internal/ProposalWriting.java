@@ -19,6 +19,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.DimensionSetBuilder;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.dimension.Recorded;
 import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
@@ -70,7 +71,7 @@ public class ProposalWriting {
         SegmentName segment = segments.named(draft.segment());
         Instant now = clock.instant();
         StoredProposal proposal = proposals.saveAndFlush(new StoredProposal(draft.name(), segment.id(), who, now));
-        DimensionSet marked = withOwnOrigins(draft.dimensions()).markedSince(null, who.name(), now);
+        DimensionSet marked = withOwnOrigins(draft.dimensions()).markedSince(null, mark(who, now));
         StoredRevision first = new StoredRevision(proposal.id(), 1, marked, draft.note(), who, now);
         add(proposal, first, marked, segment, who, now);
         FieldValues made = facts(proposal, segment).and("note", draft.note()).and(DimensionJson.flat(marked));
@@ -158,7 +159,7 @@ public class ProposalWriting {
         require(errors, dimensions);
         Instant now = clock.instant();
         DimensionSet earlier = newest(proposal).dimensions();
-        DimensionSet marked = withOwnOrigins(dimensions).markedSince(earlier, who.name(), now);
+        DimensionSet marked = withOwnOrigins(dimensions).markedSince(earlier, mark(who, now));
         SegmentName segment = segmentOf(proposal);
         FieldValues before = facts(proposal, segment).and(DimensionJson.flat(earlier));
         StoredRevision next =
@@ -180,6 +181,10 @@ public class ProposalWriting {
         proposal.reach(revision, who, now);
         orStale(() -> proposals.saveAndFlush(proposal));
         orStale(() -> revisions.saveAndFlush(revision));
+    }
+
+    private static Recorded mark(SignedIn who, Instant now) {
+        return new Recorded(who.personId(), who.name(), now);
     }
 
     /** An origin of the whole set, of which the kept form knows nothing, given to each value instead. */

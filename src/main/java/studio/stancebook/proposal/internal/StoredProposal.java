@@ -11,7 +11,9 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Objects;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.proposal.ProposalSummary;
@@ -65,8 +67,13 @@ public class StoredProposal {
     @Column(nullable = false)
     private Instant changedAt = Instant.EPOCH;
 
+    private @Nullable Long changedById;
+
     @Column(nullable = false)
     private String changedBy = "";
+
+    @Formula("COALESCE(" + Author.NAME_NOW + "changed_by_id), changed_by)")
+    private String changedByNow = "";
 
     protected StoredProposal() {}
 
@@ -96,7 +103,9 @@ public class StoredProposal {
 
     private void touch(SignedIn who, Instant now) {
         changedAt = now;
+        changedById = who.personId();
         changedBy = who.name();
+        changedByNow = who.name();
     }
 
     public long id() {
@@ -129,7 +138,7 @@ public class StoredProposal {
 
     public ProposalView view(SegmentName segment, String ownerName, RevisionView newest) {
         return new ProposalView(
-                id(), version, name, segment, stage, ownerId, ownerName, newest, createdAt, changedAt, changedBy);
+                id(), version, name, segment, stage, ownerId, ownerName, newest, createdAt, changedAt, changedByNow);
     }
 
     public ProposalSummary summary(SegmentName segment, String ownerName) {
@@ -146,6 +155,6 @@ public class StoredProposal {
                 tooClose,
                 unscaled,
                 changedAt,
-                changedBy);
+                changedByNow);
     }
 }

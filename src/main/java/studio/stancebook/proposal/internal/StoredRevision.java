@@ -8,7 +8,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.band.VerdictLine;
@@ -52,6 +54,9 @@ public class StoredRevision {
     @Column(nullable = false, updatable = false)
     private String authorName = "";
 
+    @Formula(Author.NAME_NOW + "author_id)")
+    private String authorNameNow = "";
+
     @Column(nullable = false, updatable = false)
     private Instant madeAt = Instant.EPOCH;
 
@@ -80,6 +85,7 @@ public class StoredRevision {
         this.note = note;
         this.authorId = author.personId();
         this.authorName = author.name();
+        this.authorNameNow = author.name();
         this.madeAt = now;
     }
 
@@ -137,7 +143,7 @@ public class StoredRevision {
                 segment,
                 dimensions(),
                 note,
-                authorName,
+                authorNameNow,
                 madeAt,
                 classRevision,
                 VerdictLines.read(lines),

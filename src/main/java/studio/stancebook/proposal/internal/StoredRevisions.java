@@ -14,9 +14,10 @@ import studio.stancebook.proposal.RevisionSummary;
 /** The revisions of all proposals. */
 public interface StoredRevisions extends Repository<StoredRevision, Long> {
 
-    String SUMMARIES = "select new studio.stancebook.proposal.RevisionSummary(r.number, r.note, r.authorName, r.madeAt,"
-            + " r.judged, r.outside, r.tooClose) from StoredRevision r where r.proposalId = :proposalId"
-            + " order by r.number desc";
+    String SUMMARIES =
+            "select new studio.stancebook.proposal.RevisionSummary(r.number, r.note, r.authorNameNow, r.madeAt,"
+                    + " r.judged, r.outside, r.tooClose) from StoredRevision r where r.proposalId = :proposalId"
+                    + " order by r.number desc";
 
     StoredRevision saveAndFlush(StoredRevision revision);
 

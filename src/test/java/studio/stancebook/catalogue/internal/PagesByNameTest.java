@@ -10,6 +10,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Sort;
+import studio.stancebook.access.Author;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.Invented;
@@ -45,7 +46,7 @@ abstract class PagesByNameTest {
         PackageView gone = add(segment, "Beta two", 2750);
         catalogue.delete(gone.id(), new ExpectedVersion(gone.version()));
         PackageView apart = add(segment, "Theta", 2650);
-        catalogue.setAside(apart.id(), "Measured with a load", "Lead of the tests");
+        catalogue.setAside(apart.id(), "Measured with a load", new Author(null, "Lead of the tests"));
     }
 
     private String segment(String name) {
@@ -55,7 +56,7 @@ abstract class PagesByNameTest {
     }
 
     private PackageView add(String toSegment, String name, double wheelbase) {
-        return catalogue.add(Invented.draft(toSegment, name, wheelbase), "Designer of the tests");
+        return catalogue.add(Invented.draft(toSegment, name, wheelbase), new Author(null, "Designer of the tests"));
     }
 
     @Test

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Origin;
+import studio.stancebook.dimension.Recorded;
 import studio.stancebook.exchange.Invented;
 
 class DimensionTextTest {
@@ -14,7 +15,8 @@ class DimensionTextTest {
     private static final Instant THEN = Instant.parse("2026-11-25T10:00:00Z");
     private static final Instant NOW = Instant.parse("2026-11-29T10:00:00Z");
 
-    private final DimensionSet fresh = Invented.everything(Origin.DRAWING).markedSince(null, "Lead", THEN);
+    private final DimensionSet fresh =
+            Invented.everything(Origin.DRAWING).markedSince(null, new Recorded(null, "Lead", THEN));
 
     @Test
     void writesOneMarkWhereAllValuesHaveTheSame() {
@@ -24,8 +26,10 @@ class DimensionTextTest {
 
     @Test
     void writesAMarkForEachValueWhereTheyDiffer() {
-        DimensionSet edited =
-                fresh.toBuilder().set(Dimension.KERB_MASS, 1234).build().markedSince(fresh, "Other", NOW);
+        DimensionSet edited = fresh.toBuilder()
+                .set(Dimension.KERB_MASS, 1234)
+                .build()
+                .markedSince(fresh, new Recorded(null, "Other", NOW));
 
         assertThat(edited.recorded().get("kerbMass").by()).isEqualTo("Other");
         assertThat(edited.recorded().get("wheelbase").by()).isEqualTo("Lead");

@@ -19,6 +19,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -73,7 +74,7 @@ class ChartsPageTest {
     @Test
     void drawsTheClassItsEllipseAndTheProposals() {
         List<PackageDraft> fleet = InventedFleet.of(segment);
-        List<Long> ids = catalogue.addAll(fleet, "Lead");
+        List<Long> ids = catalogue.addAll(fleet, new Author(null, "Lead"));
         proposals.make(new ProposalDraft("Tern", segment, fleet.get(2).dimensions(), ""), studio.person(Role.DESIGNER));
 
         String page = page(Role.VIEWER, "");
@@ -95,7 +96,7 @@ class ChartsPageTest {
     @Test
     void namesKeepClearOfEachOtherInATightClass() {
         List<PackageDraft> fleet = InventedFleet.of(segment);
-        catalogue.addAll(fleet, "Lead");
+        catalogue.addAll(fleet, new Author(null, "Lead"));
         for (int i = 0; i < 10; i++) {
             proposals.make(
                     new ProposalDraft(
@@ -108,7 +109,7 @@ class ChartsPageTest {
         for (int i = 0; i < 3; i++) {
             String beside = Invented.key("beside");
             segments.create(beside, "Segment beside it " + i, "");
-            catalogue.addAll(InventedFleet.of(beside), "Lead");
+            catalogue.addAll(InventedFleet.of(beside), new Author(null, "Lead"));
         }
 
         Element names = Jsoup.parse(page(Role.VIEWER, "")).selectFirst(".scatter__names");
@@ -148,15 +149,15 @@ class ChartsPageTest {
 
     @Test
     void saysWhyThereIsNoEllipse() {
-        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2700), "Lead");
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2700), new Author(null, "Lead"));
 
         assertThat(page(Role.VIEWER, "?x=wheelbase-in-wheels&y=wheelbase-in-wheels"))
                 .contains("Charted " + segment
                         + " has no ellipse: one benchmark has both measures, and three are needed.")
                 .doesNotContain("scatter__ellipse--own");
 
-        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2800), "Lead");
-        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2900), "Lead");
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2800), new Author(null, "Lead"));
+        catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2900), new Author(null, "Lead"));
 
         assertThat(page(Role.VIEWER, "?x=wheelbase-in-wheels&y=wheelbase-in-wheels"))
                 .contains("Charted " + segment + " has no ellipse: its 3 benchmarks lie on one line.");
@@ -190,7 +191,7 @@ class ChartsPageTest {
                             .moved(Variable.of(Dimension.WHEELBASE), random.nextDouble(-40, 40))
                             .moved(Variable.of(Dimension.FRONT_TYRE_DIAMETER), random.nextDouble(-9, 9))));
         }
-        catalogue.addAll(many, "Lead");
+        catalogue.addAll(many, new Author(null, "Lead"));
 
         String page = page(Role.VIEWER, "");
 
@@ -204,7 +205,7 @@ class ChartsPageTest {
         for (int i = 0; i < 5; i++) {
             segments.create(Invented.key("more"), "More " + i, "");
         }
-        catalogue.addAll(InventedFleet.of(segment), "Lead");
+        catalogue.addAll(InventedFleet.of(segment), new Author(null, "Lead"));
         StudioBrowser viewer = studio.browser(Role.VIEWER);
 
         long least = IntStream.range(0, 3)

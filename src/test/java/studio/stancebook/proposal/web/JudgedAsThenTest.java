@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.PdfWords;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.BandSetting;
@@ -60,7 +61,8 @@ abstract class JudgedAsThenTest {
         segments.create(segment, "Segment of a test", "");
         designer = studio.person(Role.DESIGNER);
         for (int i = 0; i < 40; i++) {
-            benchmark = catalogue.add(Invented.draft(segment, Invented.name("Benchmark"), 2600 + 10 * i), "Tests");
+            benchmark = catalogue.add(
+                    Invented.draft(segment, Invented.name("Benchmark"), 2600 + 10 * i), new Author(null, "Tests"));
         }
         bands.set(
                 segment,
@@ -68,7 +70,7 @@ abstract class JudgedAsThenTest {
                 BandSetting.of(new BandMethod.Percentile(0.1, 0.9, QuantileType.TYPE_7)),
                 "",
                 null,
-                "Lead");
+                new Author(null, "Lead"));
         proposal = proposals.make(
                 new ProposalDraft("Tern", segment, Invented.dimensions(2800).build(), "First"), designer);
     }
@@ -115,7 +117,7 @@ abstract class JudgedAsThenTest {
                 BandSetting.of(new BandMethod.Rule(3.9, 4.2, "Of a test")),
                 "Of a test",
                 new ExpectedVersion(1),
-                "Lead");
+                new Author(null, "Lead"));
     }
 
     @Test
@@ -126,7 +128,7 @@ abstract class JudgedAsThenTest {
         replaceBand();
         assertThat(reading(shown())).isEqualTo(before);
 
-        bands.withdraw(segment, MEASURE, "Of a test", new ExpectedVersion(2), "Lead");
+        bands.withdraw(segment, MEASURE, "Of a test", new ExpectedVersion(2), new Author(null, "Lead"));
         assertThat(reading(shown())).isEqualTo(before);
     }
 
@@ -137,8 +139,9 @@ abstract class JudgedAsThenTest {
         List<PdfWords.Line> sheet = sheet();
         String later = Invented.name("Later");
 
-        catalogue.addAll(List.of(Invented.draft(segment, later, 2666)), "Tests");
-        catalogue.setAside(benchmark.id(), new ExpectedVersion(benchmark.version()), "Not ours", "Tests");
+        catalogue.addAll(List.of(Invented.draft(segment, later, 2666)), new Author(null, "Tests"));
+        catalogue.setAside(
+                benchmark.id(), new ExpectedVersion(benchmark.version()), "Not ours", new Author(null, "Tests"));
         replaceBand();
         proposals.revise(
                 proposal.id(),
@@ -164,8 +167,9 @@ abstract class JudgedAsThenTest {
                 benchmark.id(),
                 new ExpectedVersion(benchmark.version()),
                 Invented.draft(segment, benchmark.name(), 2777),
-                "Tests");
-        PackageView gone = catalogue.add(Invented.draft(segment, Invented.name("Gone"), 2500), "Tests");
+                new Author(null, "Tests"));
+        PackageView gone =
+                catalogue.add(Invented.draft(segment, Invented.name("Gone"), 2500), new Author(null, "Tests"));
         proposals.revise(
                 proposal.id(),
                 new ExpectedVersion(proposal.version()),
