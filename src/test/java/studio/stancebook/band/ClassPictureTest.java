@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.Invented;
@@ -54,7 +55,9 @@ class ClassPictureTest {
 
     private long add(String name, DimensionSetBuilder dimensions) {
         return catalogue
-                .add(new PackageDraft(name, segment, 2020, Origin.SPECIFICATION, dimensions.build()), "Tests")
+                .add(
+                        new PackageDraft(name, segment, 2020, Origin.SPECIFICATION, dimensions.build()),
+                        new Author(null, "Tests"))
                 .id();
     }
 
@@ -109,10 +112,10 @@ class ClassPictureTest {
                 BandSetting.of(new BandMethod.Rule(2.0, 2.25, "As drawn")),
                 "As drawn",
                 null,
-                "Tests");
+                new Author(null, "Tests"));
         assertThat(page()).contains("zone-edge", ">height</text>");
 
-        bands.withdraw(segment, "height-in-wheels", "Tried", new ExpectedVersion(1), "Tests");
+        bands.withdraw(segment, "height-in-wheels", "Tried", new ExpectedVersion(1), new Author(null, "Tests"));
         assertThat(page()).doesNotContain("zone-edge");
     }
 

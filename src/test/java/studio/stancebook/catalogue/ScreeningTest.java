@@ -89,7 +89,8 @@ abstract class ScreeningTest {
                 .without("rearTyreDiameter")
                 .tyres(TyreDesignation.parse(size))
                 .build();
-        return catalogue.add(new PackageDraft("On " + size, segment, 2020, Origin.SPECIFICATION, set), "Designer");
+        return catalogue.add(
+                new PackageDraft("On " + size, segment, 2020, Origin.SPECIFICATION, set), new Author(null, "Designer"));
     }
 
     /** Common sizes: common practice, no source. The others have one size, so that any other is far from them. */
@@ -108,14 +109,14 @@ abstract class ScreeningTest {
 
     @Test
     void settlesTheQueriesOfAValueThatIsSetAside() {
-        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Typing error", 3100), new Author(null, "Designer"));
 
         PackageView aside = catalogue.setAsideFor(
                 added.id(),
                 added.openQueries().get(0).id(),
                 new ExpectedVersion(added.version()),
                 "Not the wheelbase",
-                "Lead");
+                new Author(null, "Lead"));
 
         assertThat(aside.openQueries()).isEmpty();
         assertThat(aside.valuesSetAside()).containsOnlyKeys("wheelbase");
@@ -134,12 +135,16 @@ abstract class ScreeningTest {
                         Invented.dimensions(2725)
                                 .set(Dimension.OVERALL_HEIGHT, 1500)
                                 .build()),
-                "Designer");
+                new Author(null, "Designer"));
         List<String> before =
                 added.openQueries().stream().map(PackageIssue::valueKey).toList();
 
         PackageView aside = catalogue.setValueAside(
-                added.id(), new ExpectedVersion(added.version()), "overallHeight", "With the rack", "Lead");
+                added.id(),
+                new ExpectedVersion(added.version()),
+                "overallHeight",
+                "With the rack",
+                new Author(null, "Lead"));
 
         assertThat(aside.openQueries())
                 .as("of " + before)
@@ -149,10 +154,10 @@ abstract class ScreeningTest {
 
     @Test
     void settlesAllQueriesOfAPackageThatIsSetAside() {
-        PackageView added = catalogue.add(draft("A again", 2700), "Designer");
+        PackageView added = catalogue.add(draft("A again", 2700), new Author(null, "Designer"));
 
-        PackageView aside =
-                catalogue.setAside(added.id(), new ExpectedVersion(added.version()), "The same vehicle", "Lead");
+        PackageView aside = catalogue.setAside(
+                added.id(), new ExpectedVersion(added.version()), "The same vehicle", new Author(null, "Lead"));
 
         assertThat(added.openQueries()).hasSize(1);
         assertThat(aside.openQueries()).isEmpty();
@@ -160,10 +165,10 @@ abstract class ScreeningTest {
 
     @Test
     void settlesNothingWithoutANote() {
-        PackageView added = catalogue.add(draft("Typing error", 3100), "Designer");
+        PackageView added = catalogue.add(draft("Typing error", 3100), new Author(null, "Designer"));
         long query = added.openQueries().get(0).id();
 
-        assertThatThrownBy(() -> catalogue.settle(added.id(), query, "  ", "Lead"))
+        assertThatThrownBy(() -> catalogue.settle(added.id(), query, "  ", new Author(null, "Lead")))
                 .isInstanceOf(Impossible.class)
                 .hasMessageContaining("Say what was found");
         assertThat(catalogue.get(added.id()).openQueries()).hasSize(1);

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import studio.stancebook.StudioClients;
+import studio.stancebook.access.Author;
 import studio.stancebook.access.Role;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
@@ -74,7 +75,7 @@ abstract class ImportUpdatesTest {
                 .add(
                         new PackageDraft(
                                 name, segment, 2020, Origin.MEASURED, Invented.least(Origin.MEASURED, wheelbase)),
-                        BY)
+                        new Author(null, BY))
                 .id();
     }
 
@@ -109,9 +110,9 @@ abstract class ImportUpdatesTest {
                         new PackageDraft("-", segment, 2001, Origin.DERIVED, Invented.sketch(Origin.DERIVED)),
                         new PackageDraft(
                                 "'", segment, null, Origin.MEASURED, Invented.least(Origin.MEASURED, 0.1 + 2999.2))),
-                BY);
-        catalogue.setAside(ids.get(1), "+not ours; no", BY);
-        catalogue.setValueAside(ids.get(0), "cowl", "=measured badly", BY);
+                new Author(null, BY));
+        catalogue.setAside(ids.get(1), "+not ours; no", new Author(null, BY));
+        catalogue.setValueAside(ids.get(0), "cowl", "=measured badly", new Author(null, BY));
         List<PackageView> before = all();
 
         JsonNode report = Sent.by(studio.api(Role.LEAD), export(format))
@@ -250,14 +251,14 @@ abstract class ImportUpdatesTest {
         ImportOptions update = new ImportOptions(true, false, false, Origin.SPECIFICATION, true, Map.of(), null);
         Path file = folder.resolve("cars.csv");
         Files.writeString(file, "name,segment,year,wheelbase\na," + segment + ",2020,2510\n");
-        Delivery delivery = new Delivery(PackageFile.of(file, null, null), "cars.csv", BY);
+        Delivery delivery = new Delivery(PackageFile.of(file, null, null), "cars.csv", new Author(null, BY));
         ImportReport seen = importer.run(delivery, update, share -> {});
         PackageView now = catalogue.get(id);
         catalogue.change(
                 id,
                 new ExpectedVersion(now.version()),
                 new PackageDraft("a", segment, 2020, Origin.MEASURED, Invented.least(Origin.MEASURED, 2505)),
-                "Somebody else");
+                new Author(null, "Somebody else"));
 
         assertThatThrownBy(() -> importer.run(delivery, update.writing(seen.state()), share -> {}))
                 .isInstanceOf(Conflict.class)

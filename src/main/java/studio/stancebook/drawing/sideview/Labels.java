@@ -85,7 +85,7 @@ final class Labels {
         String spanned = figures.measure("wheels-spanned");
         String between = figures.measure("wheelbase-in-wheels");
         if (spanned != null && between != null) {
-            String cls = marking.pen("strong", Part.WHEELBASE);
+            String cls = remarks.pen("strong", "wheels-spanned", "wheelbase-in-wheels");
             double middle = vehicle.wheelbase() / 2;
             boolean full =
                     put(Overlay.RULERS, cls, middle, sumZ, "middle", Phrases.of("drawing.spanned", spanned, between));

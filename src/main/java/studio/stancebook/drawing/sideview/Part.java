@@ -2,6 +2,7 @@ package studio.stancebook.drawing.sideview;
 
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** What can be marked in a side view, each with the measures that speak of it. */
@@ -9,8 +10,8 @@ public enum Part {
     WHEELBASE("wheelbase-in-wheels", "wheels-spanned", "wheelbase-share", "footprint"),
     LENGTH("length-in-wheels", "height-to-length", "profile-fill"),
     HEIGHT("height-in-wheels", "height-to-length", "height-to-width", "wheelbase-to-height"),
-    FRONT_OVERHANG("front-overhang-in-wheels", "front-overhang-share", "overhang-balance"),
-    REAR_OVERHANG("rear-overhang-in-wheels", "rear-overhang-share", "overhang-balance"),
+    FRONT_OVERHANG("front-overhang-in-wheels", "front-overhang-share"),
+    REAR_OVERHANG("rear-overhang-in-wheels", "rear-overhang-share"),
     CLEARANCE("clearance-in-wheels"),
     ROCKER("rocker-offset-in-wheels"),
     FRONT_ARCH(
@@ -36,16 +37,23 @@ public enum Part {
     SEAT("seat-height-share", "h-point-position"),
     APPROACH("approach-angle"),
     DEPARTURE("departure-angle"),
-    RAMP("ramp-angle");
+    RAMP("ramp-angle"),
+    /** Of two overhangs, neither of which need be out by itself: no line of the drawing is marked for it. */
+    BALANCE("overhang-balance");
 
-    private final Set<String> measures;
+    private final List<String> measures;
 
     Part(String... measures) {
-        this.measures = Set.of(measures);
+        this.measures = List.of(measures);
+    }
+
+    /** Whether a measure is of this part alone, and need not be named beside it. */
+    boolean isOwn(String measureKey) {
+        return measures.get(0).equals(measureKey);
     }
 
     /** The keys of the measures that speak of this part. */
-    public Set<String> measures() {
+    public List<String> measures() {
         return measures;
     }
 

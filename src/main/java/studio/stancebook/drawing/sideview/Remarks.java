@@ -1,6 +1,7 @@
 package studio.stancebook.drawing.sideview;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -40,9 +41,18 @@ final class Remarks {
             return "";
         }
         String remark = options.remarks().get(measure.key());
-        return remark != null
+        String said = remark != null
                 ? remark
                 : Phrases.of(marking.outside().contains(part) ? "drawing.outside" : "drawing.too-close");
+        return part.isOwn(measure.key()) ? said : measure.name() + " " + said;
+    }
+
+    /** The classes of a pen for the figure of some measures, whatever else is marked of the part. */
+    String pen(String pen, String... measureKeys) {
+        if (Arrays.stream(measureKeys).anyMatch(options.outside()::contains)) {
+            return pen + " out";
+        }
+        return Arrays.stream(measureKeys).anyMatch(options.tooClose()::contains) ? pen + " unsure" : pen;
     }
 
     /** As {@link #verdict}, to be written behind a figure. */

@@ -10,8 +10,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.function.Consumer;
-import studio.stancebook.exchange.mapping.RowReading;
 import studio.stancebook.access.Author;
+import studio.stancebook.exchange.mapping.RowReading;
 
 /**
  * A file that somebody brings in.

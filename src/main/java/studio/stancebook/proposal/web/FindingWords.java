@@ -2,6 +2,7 @@ package studio.stancebook.proposal.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -10,6 +11,7 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Side;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.dimension.LeaningAngles;
+import studio.stancebook.dimension.Unit;
 import studio.stancebook.dimension.Variable;
 import studio.stancebook.dimension.reshaping.GivesWay;
 import studio.stancebook.moves.CarriedMove;
@@ -21,6 +23,9 @@ import studio.stancebook.quantity.NumberText;
 class FindingWords {
 
     private static final int MOST_MOVES = 3;
+
+    /** What the keys of lengths in tyre diameters end with. */
+    private static final String IN_WHEELS = "-in-wheels";
 
     private final MessageSource messages;
 
@@ -65,12 +70,18 @@ class FindingWords {
                 : "";
     }
 
-    /** How far outside, in the measure's unit alone, as it stands beside a part of a drawing. */
-    String over(Finding finding) {
+    /**
+     * How far outside, as it stands beside a part of a drawing.
+     *
+     * @param wheelMm the diameter that lengths in wheels are counted in, so that they are said in mm as well
+     */
+    String over(Finding finding, OptionalDouble wheelMm) {
         if (finding.verdict() instanceof Verdict.Outside outside) {
+            String amount = amount(outside.by(), finding);
+            boolean inMm = finding.measure().endsWith(IN_WHEELS) && wheelMm.isPresent();
             return words(
                     side(finding, outside) == Side.LOW ? "proposal.remark.under" : "proposal.remark.over",
-                    amount(outside.by(), finding));
+                    inMm ? Amounts.size(outside.by() * wheelMm.getAsDouble(), Unit.MM, false) : amount);
         }
         return "";
     }

@@ -3,6 +3,7 @@ package studio.stancebook.proposal.web;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -15,6 +16,8 @@ import studio.stancebook.band.Verdict;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.classes.PastClass;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Reading;
+import studio.stancebook.dimension.Readings;
 import studio.stancebook.dimension.Scale;
 import studio.stancebook.drawing.sideview.Alignment;
 import studio.stancebook.drawing.sideview.Ghost;
@@ -45,7 +48,7 @@ class ProposalPictures {
     SideView sideView(String name, ShownRevision shown) {
         RevisionView revision = shown.revision();
         ShownRevision.Earlier before = shown.before();
-        SideViewOptions options = options(name, revision.assessment());
+        SideViewOptions options = options(name, revision.dimensions(), revision.assessment());
         return SideView.of(
                 revision.dimensions(), before == null ? options : laidOver(options, before, revision.dimensions()));
     }
@@ -59,7 +62,7 @@ class ProposalPictures {
 
     /** The drawing, with what is outside its band marked. */
     SideView sideView(String name, DimensionSet dimensions, Assessment assessment) {
-        return SideView.of(dimensions, options(name, assessment));
+        return SideView.of(dimensions, options(name, dimensions, assessment));
     }
 
     /** The drawing of dimensions that nobody has judged. */
@@ -67,15 +70,26 @@ class ProposalPictures {
         return SideView.of(dimensions, SideViewOptions.of("side-view", name));
     }
 
-    private SideViewOptions options(String name, Assessment assessment) {
+    private SideViewOptions options(String name, DimensionSet dimensions, Assessment assessment) {
+        OptionalDouble wheel = wheelMm(dimensions);
         Map<String, String> remarks = new HashMap<>();
         assessment.findings().stream()
                 .filter(finding -> finding.kind().outside())
-                .forEach(finding -> remarks.put(finding.measure(), words.over(finding)));
+                .forEach(finding -> remarks.put(finding.measure(), words.over(finding, wheel)));
         return SideViewOptions.of("side-view", name)
                 .withOutside(measures(assessment, Verdict.VerdictKind::outside))
                 .withTooClose(measures(assessment, kind -> kind == Verdict.VerdictKind.TOO_CLOSE))
                 .withRemarks(remarks);
+    }
+
+    /** The diameter that lengths in wheels are counted in; none where it is no length in mm. */
+    private static OptionalDouble wheelMm(DimensionSet dimensions) {
+        return dimensions.scale() == Scale.UNSCALED
+                ? OptionalDouble.empty()
+                : new Readings(dimensions)
+                        .find(Reading.WHEEL_DIAMETER)
+                        .map(wheel -> OptionalDouble.of(wheel.value()))
+                        .orElse(OptionalDouble.empty());
     }
 
     private static Set<String> measures(Assessment assessment, Predicate<Verdict.VerdictKind> which) {

@@ -73,7 +73,7 @@ class FindingWordsTest {
                 "0.42° below the band (7\u00a0% of its width). To the edge: wheelbase +10\u00a0mm (overall length with it), or cowl 20\u00a0mm rearward,"
                         + " or cowl 30\u00a0mm higher. (unloaded tyre)",
                 WORDS.remark(finding(outside, "unloaded tyre"), moves, false));
-        assertEquals("0.42° under", WORDS.over(finding(outside)));
+        assertEquals("0.42° under", WORDS.over(finding(outside), OptionalDouble.of(700)));
     }
 
     @Test
@@ -93,5 +93,24 @@ class FindingWordsTest {
                 WORDS.remark(
                         finding(new Verdict.NotMeasurable("Needs the cowl point", List.of("cowl"))), List.of(), false));
         assertEquals("", WORDS.remark(finding(new Verdict.Inside()), List.of(), false));
+    }
+
+    /** 0.42 of a wheel of 700 mm is 294 mm. */
+    @Test
+    void sayInMmHowFarALengthInWheelsIsOutside() {
+        Verdict outside = new Verdict.Outside(Side.HIGH, 0.42, OptionalDouble.of(0.07));
+        Finding wheels = new Finding(
+                "cowl-height-in-wheels",
+                "Cowl height in wheels",
+                MeasureUnit.RATIO,
+                2,
+                1.9,
+                0.01,
+                null,
+                outside,
+                List.of());
+
+        assertEquals("294\u00a0mm over", WORDS.over(wheels, OptionalDouble.of(700)));
+        assertEquals("0.420 over", WORDS.over(wheels, OptionalDouble.empty()));
     }
 }
