@@ -1,6 +1,7 @@
 package studio.stancebook.paper;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Marks that belong together.
@@ -8,12 +9,27 @@ import java.util.List;
  * @param name as a class in SVG
  * @param role what it is to a reader who does not see it
  * @param alternative what a figure shows, in words; empty for other roles
+ * @param layer the name under which a reader of PDF can switch it off; null where it always stays
  */
-public record Group(String name, StructureRole role, String alternative, List<Mark> marks) {
+public record Group(
+        String name,
+        StructureRole role,
+        String alternative,
+        List<Mark> marks,
+        @Nullable String layer) {
 
     public Group {
         alternative = Writable.text(alternative);
         marks = List.copyOf(marks);
+    }
+
+    public Group(String name, StructureRole role, String alternative, List<Mark> marks) {
+        this(name, role, alternative, marks, null);
+    }
+
+    /** This group as a layer that can be switched off. */
+    public Group asLayer(String title) {
+        return new Group(name, role, alternative, marks, title);
     }
 
     public static Group of(String name, StructureRole role, List<Mark> marks) {

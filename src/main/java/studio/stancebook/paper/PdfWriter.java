@@ -5,11 +5,15 @@ import java.awt.Color;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 
@@ -21,6 +25,7 @@ public final class PdfWriter {
     private final VectorPage page;
     private final PDPageContentStream content;
     private final Faces faces;
+    private final List<PDOptionalContentGroup> layers = new ArrayList<>();
 
     private PdfWriter(VectorPage page, PDPageContentStream content, Faces faces) {
         this.page = page;
@@ -49,10 +54,21 @@ public final class PdfWriter {
         document.getDocumentCatalog().setMetadata(Metadata.of(page, document));
         Tags tags = new Tags(sheet);
         try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
-            new PdfWriter(page, content, new Faces(document)).write(tags);
+            PdfWriter writer = new PdfWriter(page, content, new Faces(document));
+            writer.write(tags);
+            layers(writer.layers, document);
         }
         tags.writeTo(document);
         return document;
+    }
+
+    /** What a reader can switch off, ISO 32000-1, 8.11; visible at first. */
+    private static void layers(List<PDOptionalContentGroup> layers, PDDocument document) {
+        if (!layers.isEmpty()) {
+            PDOptionalContentProperties properties = new PDOptionalContentProperties();
+            layers.forEach(properties::addGroup);
+            document.getDocumentCatalog().setOCProperties(properties);
+        }
     }
 
     private static float points(double mm) {
@@ -75,6 +91,18 @@ public final class PdfWriter {
     }
 
     private void group(Group group, Tags tags) throws IOException {
+        if (group.layer() == null) {
+            tagged(group, tags);
+        } else {
+            PDOptionalContentGroup layer = new PDOptionalContentGroup(group.layer());
+            layers.add(layer);
+            content.beginMarkedContent(COSName.OC, layer);
+            tagged(group, tags);
+            content.endMarkedContent();
+        }
+    }
+
+    private void tagged(Group group, Tags tags) throws IOException {
         if (group.role() == Group.StructureRole.ARTIFACT) {
             content.beginMarkedContent(COSName.ARTIFACT);
         } else {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import studio.stancebook.paper.Path;
 import studio.stancebook.quantity.Interval;
 
 /**
@@ -18,6 +19,7 @@ import studio.stancebook.quantity.Interval;
  * @param front wheel
  * @param rear wheel
  * @param proportions by key of the measure, in the order in which they are listed
+ * @param outline the proposal's own lines, y downwards; empty for none
  * @param missing names of the measures that have neither a band nor a value, so that they are not drawn
  */
 public record Framework(
@@ -30,6 +32,7 @@ public record Framework(
         Wheel front,
         Wheel rear,
         Map<String, Proportion> proportions,
+        List<Path> outline,
         List<String> missing) {
 
     static final String WHEELBASE = "wheelbase-in-wheels";

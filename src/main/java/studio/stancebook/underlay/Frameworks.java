@@ -19,11 +19,13 @@ import studio.stancebook.dimension.Axle;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Scale;
+import studio.stancebook.drawing.sideview.BodyLines;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.MeasureUnit;
 import studio.stancebook.measure.Measured;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.measure.Subject;
+import studio.stancebook.paper.Path;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
@@ -156,7 +158,22 @@ public class Frameworks {
                 size.front(),
                 size.rear(),
                 found,
+                order.outline() ? outline(order, own) : List.of(),
                 missing);
+    }
+
+    /** Only at its own size and proportions: otherwise it would be another body's outline. */
+    private static List<Path> outline(UnderlayOrder order, @Nullable DimensionSet own) {
+        boolean other = order.tyre() != null
+                || order.wheelbaseMm() != null
+                || !order.points().isEmpty();
+        if (own == null || other) {
+            throw Impossible.ofField(
+                    "outline",
+                    "The outline is that of a proposal at its own size: choose a proposal, and leave tyre, wheelbase and"
+                            + " positions in bands empty.");
+        }
+        return BodyLines.of(own);
     }
 
     private record TyreAndWheelbase(String tyre, double diameter, double wheelbase, Wheel front, Wheel rear) {}

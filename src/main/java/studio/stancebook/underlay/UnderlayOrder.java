@@ -16,6 +16,7 @@ import studio.stancebook.tyre.TyreDesignation;
  *     median of the class where nothing is said
  * @param paper that it is printed on
  * @param denominator of the scale; null for the largest of these that fits
+ * @param outline whether the proposal's own lines are laid over
  * @param title of the sheet; empty for the name of what is drawn
  */
 public record UnderlayOrder(
@@ -26,6 +27,7 @@ public record UnderlayOrder(
         Map<String, Double> points,
         PaperSize paper,
         @Nullable Integer denominator,
+        boolean outline,
         String title) {
 
     /**

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.paper.Group;
+import studio.stancebook.paper.Ink;
+import studio.stancebook.paper.Mark;
 import studio.stancebook.paper.VectorPage;
 import studio.stancebook.quantity.NumberText;
 import studio.stancebook.quantity.ShownUnits;
@@ -15,6 +17,8 @@ import studio.stancebook.quantity.ShownUnits;
 /** Construction sheets to draw over, true to scale. */
 @Component
 public class Underlays {
+
+    private static final double OUTLINE_EM = 0.18;
 
     private final Frameworks frameworks;
     private final Clock clock;
@@ -51,6 +55,9 @@ public class Underlays {
         String description = description(framework, layout);
         List<Group> groups = new ArrayList<>();
         groups.add(new Group("construction", Group.StructureRole.FIGURE, description, canvas.marks()));
+        if (!framework.outline().isEmpty()) {
+            groups.add(outline(framework, layout));
+        }
         groups.addAll(new FigureTable(framework, layout, date).groups());
         return new VectorPage(
                 "Underlay: " + framework.title() + ", 1:" + layout.denominator(),
@@ -59,6 +66,17 @@ public class Underlays {
                 layout.paper().heightMm(),
                 null,
                 groups);
+    }
+
+    /** A group of its own in SVG, a layer that a reader can switch off in PDF. */
+    private static Group outline(Framework framework, Layout layout) {
+        double factor = 1.0 / layout.denominator();
+        Ink ink = Ink.line(Canvas.INK, OUTLINE_EM * layout.em());
+        List<Mark> lines = framework.outline().stream()
+                .<Mark>map(path -> new Mark.Trace(path.placed(factor, layout.x(0), layout.y(0)), ink))
+                .toList();
+        return new Group("outline", Group.StructureRole.FIGURE, "The outline of " + framework.subject(), lines)
+                .asLayer("Outline");
     }
 
     private static String description(Framework framework, Layout layout) {

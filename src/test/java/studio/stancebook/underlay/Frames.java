@@ -36,6 +36,7 @@ final class Frames {
                 Wheel.of(0, 800, 432.0),
                 Wheel.of(2800, 800, 432.0),
                 all,
+                List.of(),
                 List.of());
     }
 

@@ -3,11 +3,15 @@ package studio.stancebook.underlay;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import studio.stancebook.PdfChecker;
 import studio.stancebook.StudioBrowser;
 import studio.stancebook.StudioClients;
 import studio.stancebook.StudioTest;
@@ -20,6 +24,7 @@ import studio.stancebook.catalogue.Invented;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
+import studio.stancebook.dimension.Landmark;
 import studio.stancebook.proposal.ProposalDraft;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
@@ -106,6 +111,52 @@ class UnderlayPagesTest {
             HttpResponse<String> file = viewer.get("/underlay." + kind + query);
             assertThat(file.statusCode()).isEqualTo(200);
             assertThat(file.headers().firstValue("Content-Type").orElse("")).contains(kind);
+            assertThat(file.headers().firstValue("Content-Disposition").orElse(""))
+                    .startsWith("attachment; filename=")
+                    .endsWith("-underlay-1-to-20." + kind + "\"");
+        }
+    }
+
+    @Test
+    void laysTheOutlineOfAProposalOverAsALayerAtItsOwnSizeOnly() throws Exception {
+        DimensionSet drawn = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, 2800)
+                .set(Dimension.FRONT_TYRE_DIAMETER, 700)
+                .set(Dimension.REAR_TYRE_DIAMETER, 700)
+                .set(Landmark.COWL, 420, 1000)
+                .set(Landmark.SCREEN_TOP, 1000, 1450)
+                .build();
+        long id = proposals
+                .make(new ProposalDraft("Tern", segment, drawn, "First"), studio.person(Role.DESIGNER))
+                .id();
+        StudioBrowser designer = studio.browser(Role.DESIGNER);
+        String sheet = "?proposal=" + id + "&paper=a3";
+
+        assertThat(designer.get("/underlay.svg" + sheet).body()).doesNotContain("class=\"outline\"");
+        assertThat(designer.get("/underlay.svg" + sheet + "&outline=true").body())
+                .contains("class=\"outline\"");
+        assertThat(layers(sheet)).isEmpty();
+        assertThat(layers(sheet + "&outline=true")).containsExactly("Outline");
+        HttpResponse<String> other = designer.get("/underlay" + sheet + "&outline=true&wheelbase=3200");
+        assertThat(other.statusCode()).isEqualTo(422);
+        assertThat(other.body()).contains("The outline is that of a proposal at its own size");
+    }
+
+    /** The optional content of ISO 32000-1, 8.11, as a reader of PDF finds it; also held to ISO 14289-1. */
+    private List<String> layers(String sheet) throws Exception {
+        byte[] file = studio.api(Role.DESIGNER)
+                .get()
+                .uri("/api/v1/underlays.pdf" + sheet)
+                .exchange()
+                .expectStatus()
+                .isOk()
+                .expectBody()
+                .returnResult()
+                .getResponseBody();
+        assertThat(PdfChecker.faults(file)).isEmpty();
+        try (PDDocument document = Loader.loadPDF(file)) {
+            var layers = document.getDocumentCatalog().getOCProperties();
+            return layers == null ? List.of() : List.of(layers.getGroupNames());
         }
     }
 

@@ -27,6 +27,7 @@ record OrderForm(Map<String, String> typed) {
 
     static final String POINT = "at.";
 
+    private static final String OUTLINE = "outline";
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final String FIT = "fit";
     private static final int MOST_SHOWN = 40;
@@ -62,6 +63,7 @@ record OrderForm(Map<String, String> typed) {
                 points(errors),
                 paper(errors),
                 denominator(errors),
+                !get(OUTLINE).isEmpty(),
                 title(errors));
         if (!errors.isEmpty()) {
             throw new Malformed(errors.get(0).message(), errors);

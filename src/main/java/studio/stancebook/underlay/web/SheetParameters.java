@@ -49,6 +49,14 @@ import java.lang.annotation.Target;
                         type = "string",
                         allowableValues = {"fit", "1", "2", "4", "5", "8", "10", "20", "40"}))
 @Parameter(
+        name = "outline",
+        in = ParameterIn.QUERY,
+        description = "Whether the proposal's own lines are laid over, as a layer; a proposal at its own size only.",
+        schema =
+                @Schema(
+                        type = "string",
+                        allowableValues = {"true"}))
+@Parameter(
         name = "title",
         in = ParameterIn.QUERY,
         description = "Title of the sheet.",
