@@ -29,6 +29,7 @@ import studio.stancebook.catalogue.CatalogueFilter;
 import studio.stancebook.catalogue.PackageDraft;
 import studio.stancebook.catalogue.PackageName;
 import studio.stancebook.catalogue.Segments;
+import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.Origin;
 
 /** Bringing a file in by pages, without script. */
@@ -215,6 +216,36 @@ class BringInPagesTest {
                 .as("is still told")
                 .contains("Pick-up, small")
                 .containsPattern("value=\"" + segment + "\"\\s+selected");
+    }
+
+    @Test
+    @Timeout(value = 2, unit = TimeUnit.MINUTES)
+    void showsWhatAnUpdateChangesBeforeItWrites() {
+        segments.create(segment, segment, "");
+        long id = catalogue
+                .addAll(
+                        java.util.List.of(new PackageDraft(
+                                "Gull", segment, 2020, Origin.DRAWING, Invented.least(Origin.DRAWING, 2500))),
+                        new Author(null, "a test"))
+                .get(0);
+        StudioBrowser browser = browser(Role.DESIGNER);
+        String upload = send(browser, "name,segment,year,W/B,F/OH,R/OH,O/A Lth\nGull,$S,2020,2512,800,700,4100\n");
+
+        String checked = report(
+                browser,
+                browser.submit(
+                        upload, upload + "/check", asShown(browser.get(upload).body(), "update", "true")));
+        assertThat(checked)
+                .contains("Gull (2020)")
+                .contains("Wheelbase (mm)")
+                .contains(">2500<")
+                .contains(">2512<")
+                .contains("Update one package")
+                .as("the query about what does not close")
+                .contains("Overall length, Front overhang, Wheelbase, Rear overhang");
+
+        report(browser, browser.submit(upload + "/report", upload + "/write", Map.of()));
+        assertThat(catalogue.get(id).dimensions().scalar(Dimension.WHEELBASE)).hasValue(2512);
     }
 
     @Test

@@ -24,6 +24,11 @@ public record RowProblem(long row, String vehicle, String column, String value, 
         return severity == Severity.ERROR;
     }
 
+    /** The same, about another column. */
+    public RowProblem at(String otherColumn) {
+        return new RowProblem(row, vehicle, otherColumn, value, message, severity);
+    }
+
     /** The problem as a question to keep with the package. */
     public String question() {
         String what = value.isEmpty() ? "" : " \"" + value + "\"";

@@ -1,5 +1,6 @@
 package studio.stancebook.exchange.web;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
@@ -10,6 +11,7 @@ import studio.stancebook.dimension.ValueLabels;
 import studio.stancebook.exchange.importing.RowChange;
 import studio.stancebook.exchange.importing.ValueChange;
 import studio.stancebook.exchange.mapping.Field;
+import studio.stancebook.exchange.mapping.RowProblem;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 
@@ -32,6 +34,17 @@ class ChangeWords {
         return changes.stream()
                 .flatMap(change -> change.values().stream().map(value -> line(change, value)))
                 .toList();
+    }
+
+    /** Problems that name values rather than columns of the file, by what the values are called. */
+    List<RowProblem> named(List<RowProblem> problems) {
+        return problems.stream()
+                .map(problem -> problem.error() ? problem : problem.at(names(problem.column())))
+                .toList();
+    }
+
+    private String names(String keys) {
+        return String.join(", ", Arrays.stream(keys.split(", ")).map(this::name).toList());
     }
 
     private ChangeLine line(RowChange change, ValueChange value) {

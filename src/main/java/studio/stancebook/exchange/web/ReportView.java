@@ -11,10 +11,11 @@ import studio.stancebook.exchange.mapping.RowProblem;
  *
  * @param state which of the sentences of the page says it: good, some, refused, nothing, same, done, stopped
  */
-record ReportView(ImportReport report, String state, List<ChangeWords.ChangeLine> changes) {
+record ReportView(ImportReport report, String state, List<ChangeWords.ChangeLine> changes, List<RowProblem> problems) {
 
     static ReportView of(ImportStatus run, ImportReport report, ImportOptions options, ChangeWords words) {
-        return new ReportView(report, state(run, report, options), words.lines(report.changes()));
+        return new ReportView(
+                report, state(run, report, options), words.lines(report.changes()), words.named(report.problems()));
     }
 
     private static String state(ImportStatus run, ImportReport report, ImportOptions options) {
@@ -57,10 +58,6 @@ record ReportView(ImportReport report, String state, List<ChangeWords.ChangeLine
 
     public boolean done() {
         return state.equals("done");
-    }
-
-    public List<RowProblem> problems() {
-        return report.problems();
     }
 
     /** Whether there are more problems than are listed. */
