@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -185,9 +186,9 @@ public class Catalogue {
         return measured.concerns(filter, page.getSort()) ? measured.search(filter, page) : search.search(filter, page);
     }
 
-    /** The packages that were recorded or changed last, the latest first. */
-    public List<PackageChange> lastChanged(int most) {
-        return reading.lastChanged(most);
+    /** The packages that were recorded or changed after a time, the last first. */
+    public List<PackageChange> changedSince(Instant since, int most) {
+        return reading.changedSince(since, most);
     }
 
     /** Reads every package that the filter takes, in ascending order of their ids, without holding more than some. */

@@ -14,6 +14,11 @@ public final class NumberText {
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
+    /** As {@link #fixed}, for people: with a minus sign that is as wide as a figure. */
+    public static String shown(double value, int decimals) {
+        return fixed(value, decimals).replace('-', '\u2212');
+    }
+
     /** Exactly {@code decimals} decimals, halves up, never a negative zero. */
     public static String fixed(double value, int decimals) {
         return rounded(value, decimals).toPlainString();

@@ -163,7 +163,7 @@ final class Construction {
         return name + " " + ShownUnits.label(mm, 0) + " \u00b7 "
                 + framework
                         .find(measure)
-                        .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))
+                        .map(p -> NumberText.shown(p.value(), 2))
                         .orElse("")
                 + " wheels";
     }

@@ -205,7 +205,7 @@ final class FigureTable {
     }
 
     private static String number(Proportion proportion, double value) {
-        return NumberText.fixed(value, proportion.decimals()).replace('-', '\u2212');
+        return NumberText.shown(value, proportion.decimals());
     }
 
     /** The name in as few words as the drawing needs. */

@@ -63,7 +63,7 @@ final class Openings {
         String aimed = "aims "
                 + framework
                         .find(Framework.AIM)
-                        .map(p -> NumberText.fixed(p.value(), 2).replace('-', '\u2212'))
+                        .map(p -> NumberText.shown(p.value(), 2))
                         .orElse("")
                 + " wheels over the centre";
         double x = layout.x(topX) + em;

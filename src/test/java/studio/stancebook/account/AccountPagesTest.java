@@ -220,7 +220,7 @@ class AccountPagesTest {
                 signedIn(somebody(Role.VIEWER)).submit("/account", "/account/tokens", Map.of("name", " "));
 
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(answer.body()).contains("A token has a name of 1 to 100 characters");
+        assertThat(answer.body()).contains("Write a name.");
     }
 
     @Test

@@ -251,7 +251,7 @@ abstract class PasskeyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'', A passkey has a label of 1 to 100", "' ', A passkey has a label of 1 to 100"})
+    @CsvSource({"'', Write a label.", "' ', Write a label."})
     void hasALabel(String label, String words) {
         StudioBrowser browser = visits.signedIn(visits.somebody(Role.DESIGNER));
 

@@ -147,7 +147,7 @@ record ClassPicture(
         }
 
         private String text(double value) {
-            return NumberText.fixed(value, measure.decimals()).replace('-', '\u2212');
+            return NumberText.shown(value, measure.decimals());
         }
     }
 }

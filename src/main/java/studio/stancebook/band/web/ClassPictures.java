@@ -10,6 +10,7 @@ import studio.stancebook.band.Bands;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageView;
 import studio.stancebook.catalogue.SegmentName;
+import studio.stancebook.catalogue.SegmentPicture;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.classes.ClassSnapshots;
@@ -33,8 +34,8 @@ import studio.stancebook.tyre.TyreDesignation;
  *
  * <p>Kept as markup under the state of the class and the versions of the bands, and made once however many ask at a time.
  */
-@Component("classPictures")
-class ClassPictures {
+@Component
+class ClassPictures implements SegmentPicture {
 
     /** Of a larger class every second, third, ... package is drawn, in the order in which they were recorded. */
     static final int MOST_DRAWN = 200;
@@ -66,10 +67,7 @@ class ClassPictures {
 
     private record ZoneState(ClassZone.Kind kind, int version) {}
 
-    /**
-     * The picture of a segment's class; public because the page asks, which is of a module that knows no bands (studio
-     * decision 0105).
-     */
+    @Override
     public CachedFragment of(SegmentView segment) {
         ClassSnapshot snapshot = classes.of(segment.id(), segment.key(), segment.revision());
         List<ZoneState> versions = new ArrayList<>();

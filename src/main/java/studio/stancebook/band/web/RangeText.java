@@ -30,6 +30,6 @@ record RangeText(String key, String from, String to) {
     }
 
     private static String text(double value, Measure measure) {
-        return NumberText.fixed(value, measure.decimals()) + measure.unit().symbol();
+        return NumberText.shown(value, measure.decimals()) + measure.unit().symbol();
     }
 }

@@ -2,9 +2,12 @@ package studio.stancebook.catalogue.internal;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Page;
@@ -62,16 +65,28 @@ public class IssueSettling {
     /**
      * Settles the open queries that something was set aside for.
      *
+     * @param asked about the package
      * @param keys of the values that do not count any more; null for the whole package
      * @return how many there were
      */
-    int settleFor(long packageId, @Nullable Set<String> keys, String reason, Author by) {
-        List<DataIssue> open = queries.findAllByPackageIdOrderById(packageId).stream()
+    int settleFor(List<DataIssue> asked, @Nullable Set<String> keys, String reason, Author by) {
+        List<DataIssue> open = asked.stream()
                 .filter(DataIssue::open)
                 .filter(query -> keys == null || keys.contains(query.raised().valueKey()))
                 .toList();
         open.forEach(query -> query.settle(CatalogueRules.shortened("Set aside: " + reason), by, clock.instant()));
         return open.size();
+    }
+
+    /** What was asked about each of some packages that somebody asked about. */
+    @Transactional(readOnly = true)
+    Map<Long, List<DataIssue>> askedAbout(Collection<Long> packageIds) {
+        return queries.findAllByPackageIdInOrderById(packageIds).stream()
+                .collect(Collectors.groupingBy(DataIssue::packageId));
+    }
+
+    List<DataIssue> askedAbout(long packageId) {
+        return queries.findAllByPackageIdOrderById(packageId);
     }
 
     private void change(long packageId, long query, String action, BiConsumer<DataIssue, StoredPackage> change) {

@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -80,8 +81,8 @@ public class PackageReading {
         return names;
     }
 
-    public List<PackageChange> lastChanged(int most) {
-        return packages.lastChanged(Limit.of(most));
+    public List<PackageChange> changedSince(Instant since, int most) {
+        return packages.changedSince(since, Limit.of(most));
     }
 
     /** The dimensions of every {@code step}th package that counts in the class of a segment. */

@@ -79,7 +79,7 @@ public class SettingAside {
         }
         begun.kept().setAside(apart);
         flush(begun);
-        int settled = settling.settleFor(id, null, apart.reason(), by);
+        int settled = settling.settleFor(settling.askedAbout(id), null, apart.reason(), by);
         if (expected != null) {
             FieldValues after = FieldValues.of("reason", apart.reason());
             tell("set aside", begun, FieldValues.none(), settled(after, settled));
@@ -112,7 +112,12 @@ public class SettingAside {
         entities.flush();
         aparts.noteAll(kept.keySet());
         departed.forEach((revision, ids) -> revisions.departAll(ids, revision));
-        drafts.forEach(draft -> settle(Objects.requireNonNull(kept.get(draft.packageId())), draft, by));
+        Map<Long, List<DataIssue>> asked = settling.askedAbout(kept.keySet());
+        drafts.forEach(draft -> settle(
+                Objects.requireNonNull(kept.get(draft.packageId())),
+                draft,
+                asked.getOrDefault(draft.packageId(), List.of()),
+                by));
         entities.flush();
         kept.values().forEach(entities::detach);
     }
@@ -127,7 +132,7 @@ public class SettingAside {
         }
         setAside(kept, draft, begun.revision(), by);
         flush(begun);
-        int settled = settle(kept, draft, by);
+        int settled = settle(kept, draft, settling.askedAbout(kept.id()), by);
         tell("set aside", begun, before, settled(facts(kept), settled));
         entities.flush();
         entities.detach(kept);
@@ -170,7 +175,8 @@ public class SettingAside {
         FieldValues before = value(begun, key);
         begun.kept().setValueAside(key, apart(reason, by, keyError(begun.kept(), key)));
         finish(begun);
-        int settled = settling.settleFor(id, affected(begun.kept(), Set.of(key)), reason.strip(), by);
+        int settled =
+                settling.settleFor(settling.askedAbout(id), affected(begun.kept(), Set.of(key)), reason.strip(), by);
         if (expected != null) {
             tell("value set aside", begun, before, settled(value(begun, key), settled));
         }
@@ -187,12 +193,12 @@ public class SettingAside {
         tell("value taken back", begun, before, value(begun, key));
     }
 
-    private int settle(StoredPackage kept, AsideDraft draft, Author by) {
+    private int settle(StoredPackage kept, AsideDraft draft, List<DataIssue> asked, Author by) {
         int settled = 0;
         for (Map.Entry<String, String> one : draft.valueReasons().entrySet()) {
-            settled += settling.settleFor(kept.id(), affected(kept, Set.of(one.getKey())), one.getValue(), by);
+            settled += settling.settleFor(asked, affected(kept, Set.of(one.getKey())), one.getValue(), by);
         }
-        return draft.reason() == null ? settled : settled + settling.settleFor(kept.id(), null, draft.reason(), by);
+        return draft.reason() == null ? settled : settled + settling.settleFor(asked, null, draft.reason(), by);
     }
 
     /** The values, and the measures that cannot be had without them. */

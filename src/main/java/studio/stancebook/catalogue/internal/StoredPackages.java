@@ -1,5 +1,6 @@
 package studio.stancebook.catalogue.internal;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -31,10 +32,10 @@ interface StoredPackages extends Repository<StoredPackage, Long> {
     @Query("select p.segment.id from StoredPackage p where p.id = :id")
     Optional<Long> segmentOf(long id);
 
-    /** What was changed last, by the index of its own. */
+    /** What was changed after a time, the last first, by the index of its own. */
     @Query("select new studio.stancebook.catalogue.PackageChange(p.id, p.name, p.segment.name, p.changedAt,"
-            + " p.changedByNow) from StoredPackage p order by p.changedAt desc, p.id desc")
-    List<PackageChange> lastChanged(Limit most);
+            + " p.changedByNow) from StoredPackage p where p.changedAt > :since order by p.changedAt desc, p.id desc")
+    List<PackageChange> changedSince(Instant since, Limit most);
 
     /** The dimensions of a package, apart from the package. */
     record Recorded(long id, String dimensions, String recorded, Origin origin) {

@@ -26,7 +26,7 @@ final class Formats {
 
     /** A value of a measure with as many decimals as the measure shows, without its unit. */
     static String value(double value, Measure measure) {
-        return NumberText.fixed(value, measure.decimals());
+        return NumberText.shown(value, measure.decimals());
     }
 
     /** The same, or nothing. */

@@ -68,7 +68,7 @@ class PackageLive {
             response.setHeader("HX-Retarget", "#live-wrong");
             response.setHeader("HX-Reswap", "innerHTML");
             model.addAttribute("links", ErrorLink.of(impossible.errors()));
-            return "fragments/live :: wrong";
+            return "dimension/live :: wrong";
         }
     }
 

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import studio.stancebook.account.Directory;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.SegmentIssue;
+import studio.stancebook.catalogue.SegmentPicture;
 import studio.stancebook.catalogue.SegmentView;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.SetAsideView;
@@ -39,6 +40,7 @@ class SegmentPage {
     private final Catalogue catalogue;
     private final ClassSnapshots snapshots;
     private final StudioMeasures measures;
+    private final SegmentPicture picture;
     private final ValueNames names;
     private final Directory directory;
 
@@ -47,12 +49,14 @@ class SegmentPage {
             Catalogue catalogue,
             ClassSnapshots snapshots,
             StudioMeasures measures,
+            SegmentPicture picture,
             ValueNames names,
             Directory directory) {
         this.segments = segments;
         this.catalogue = catalogue;
         this.snapshots = snapshots;
         this.measures = measures;
+        this.picture = picture;
         this.names = names;
         this.directory = directory;
     }
@@ -66,6 +70,7 @@ class SegmentPage {
         SegmentView segment = segments.get(key);
         ClassSnapshot whole = snapshots.of(segment.id(), segment.key(), segment.revision());
         model.addAttribute("segment", segment);
+        model.addAttribute("drawn", picture.of(segment));
         model.addAttribute("origins", PackageChoices.of(List.of()).origins());
         model.addAttribute("errors", FieldErrors.none());
         try {

@@ -70,7 +70,7 @@ record Multiple(
     }
 
     private static String value(double value, Measure measure) {
-        return NumberText.fixed(value, measure.decimals());
+        return NumberText.shown(value, measure.decimals());
     }
 
     private static String ticks(SortedColumn column, Axis axis) {

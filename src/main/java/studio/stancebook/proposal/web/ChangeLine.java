@@ -38,7 +38,7 @@ record ChangeLine(
         Double value = finding == null ? null : finding.value();
         return finding == null || value == null
                 ? NONE
-                : NumberText.fixed(LeaningAngles.value(finding.measure(), value), finding.decimals() + 1)
+                : NumberText.shown(LeaningAngles.value(finding.measure(), value), finding.decimals() + 1)
                         + finding.unit().symbol();
     }
 }

@@ -13,12 +13,12 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.access.Permission;
-import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.problem.ErrorList;
 import studio.stancebook.problem.ExpectedVersion;
 import studio.stancebook.problem.FieldError;
 import studio.stancebook.problem.FieldErrors;
+import studio.stancebook.problem.Forbidden;
 import studio.stancebook.problem.Impossible;
 import studio.stancebook.problem.Stale;
 import studio.stancebook.proposal.DecisionDraft;
@@ -75,7 +75,6 @@ class Deciding {
     }
 
     @PostMapping("/decision")
-    @RequiresPermission(Permission.AGREE_TO_PROPOSALS)
     String decide(
             @PathVariable long id,
             @ModelAttribute DecisionForm form,
@@ -84,6 +83,9 @@ class Deciding {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         ProposalView now = proposals.forChange(id, who);
+        if (!who.may(Permission.AGREE_TO_PROPOSALS)) {
+            throw new Forbidden("Only the lead decides on proposals.");
+        }
         try {
             DecisionDraft draft = form.draft();
             proposals.decide(id, draft, who);

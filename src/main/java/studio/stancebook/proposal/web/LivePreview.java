@@ -58,7 +58,7 @@ class LivePreview {
             response.setHeader("HX-Retarget", "#live-wrong");
             response.setHeader("HX-Reswap", "innerHTML");
             model.addAttribute("links", ErrorLink.of(impossible.errors()));
-            return "fragments/live :: wrong";
+            return "dimension/live :: wrong";
         }
     }
 

@@ -126,7 +126,7 @@ class UnderlayPage {
         }
 
         private static String number(double value, int decimals) {
-            return NumberText.fixed(value, decimals).replace('-', '\u2212');
+            return NumberText.shown(value, decimals);
         }
     }
 

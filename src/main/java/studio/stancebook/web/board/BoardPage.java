@@ -30,7 +30,7 @@ class BoardPage {
 
     private static final int LOOKED_THROUGH = 100;
     private static final int SHOWN = 12;
-    private static final int CHANGES_LOOKED_THROUGH = 100;
+    private static final int CHANGES_LOOKED_THROUGH = 1_000;
 
     private final Proposals proposals;
     private final ProposalThumbnails thumbnails;
@@ -61,6 +61,7 @@ class BoardPage {
         addProposals(notable, first, who, model);
         model.addAttribute("since", since);
         model.addAttribute("changes", changes(notable, since));
+        model.addAttribute("most", CHANGES_LOOKED_THROUGH);
         model.addAttribute("begun", !notable.changed().isEmpty());
         return "board/board";
     }
@@ -90,7 +91,7 @@ class BoardPage {
     private List<BoardChange> changes(NotableProposals notable, Instant since) {
         Stream<BoardChange> ofProposals = notable.changed().stream().map(BoardChange::of);
         Stream<BoardChange> ofPackages =
-                catalogue.lastChanged(CHANGES_LOOKED_THROUGH).stream().map(BoardChange::of);
+                catalogue.changedSince(since, CHANGES_LOOKED_THROUGH).stream().map(BoardChange::of);
         List<BoardChange> all = Stream.concat(ofProposals, ofPackages)
                 .filter(change -> change.at().isAfter(since))
                 .sorted(Comparator.comparing(BoardChange::at).reversed())
