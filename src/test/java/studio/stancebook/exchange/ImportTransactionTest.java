@@ -1,5 +1,6 @@
 package studio.stancebook.exchange;
 
+import static java.util.concurrent.TimeUnit.MILLISECONDS;
 import static java.util.concurrent.TimeUnit.SECONDS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
@@ -267,7 +268,7 @@ abstract class ImportTransactionTest {
         return share -> {
             all.countDown();
             try {
-                assertThat(all.await(1, SECONDS)).isIn(true, false);
+                assertThat(all.await(300, MILLISECONDS)).isIn(true, false);
             } catch (InterruptedException stopped) {
                 Thread.currentThread().interrupt();
             }
