@@ -74,7 +74,7 @@ public class CoreBenchmark {
                                 new Point(3100, 1160)));
         double[] places = {
             500, 1100, 1100, 1700, 1400, 1750, 3300, 1650, 3600, 1150, 3750, 1000, 700, 1080, 3100, 1160, 500, 320, 2300,
-            340, 0, 900, 2800, 900, 1500, 700, 480, 320, 2450, 340
+            340, 0, 900, 2800, 900, 1500, 700, 480, 320, 2450, 340, -700, 900, -380, 350, 420, 350, 2380, 360, 3200, 360
         };
         for (Landmark landmark : Landmark.values()) {
             set.set(landmark, places[2 * landmark.ordinal()], places[2 * landmark.ordinal() + 1]);

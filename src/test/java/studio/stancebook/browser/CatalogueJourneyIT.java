@@ -63,7 +63,7 @@ class CatalogueJourneyIT {
         page.locator("#dimensions-frontTyreDiameter").fill("660");
         page.locator("#dimensions-rearTyreDiameter").fill("660");
         page.getByRole(AriaRole.BUTTON, button("Save the package")).click();
-        assertThat(page.getByRole(AriaRole.STATUS).innerText()).contains("Recorded in the browser is recorded");
+        page.getByText("Recorded in the browser is recorded").waitFor();
         assertThat(page.locator("#dimensions").innerText()).contains("2794");
         assertThat(page.locator("#measures").innerText()).contains("4.23");
 

@@ -109,7 +109,7 @@ class PasskeyJourneyIT {
     void saysWhatIsWrongAndLetsOneTryAgain() {
         visit.signIn(studio.person(Role.VIEWER));
         addPasskey(" ");
-        page.getByText("A passkey has a label").first().waitFor();
+        page.getByText("Write a label.").first().waitFor();
         userIsRecognised(false);
         addPasskey("A laptop");
         page.getByText("the question of the browser was closed").waitFor();
