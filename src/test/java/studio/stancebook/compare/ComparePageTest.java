@@ -127,15 +127,16 @@ class ComparePageTest {
 
     @Test
     void offerTheSameSegmentFirst() {
-        String own = benchmark("Zelkova", 2800);
+        String mark = Invented.key("first");
+        String own = benchmark(mark + " own", 2800);
         String other = segment;
         segment = Invented.key("compared-first");
         segments.create(segment, "A segment that comes first", "");
-        String elsewhere = benchmark("Zebrawood", 2800);
+        String elsewhere = benchmark(mark + " abroad", 2800);
         segment = other;
         String picked = benchmark("Alder", 2800);
 
-        assertThat(page("/compare?of=" + picked + "&q=Ze"))
+        assertThat(page("/compare?of=" + picked + "&q=" + mark))
                 .containsSubsequence("value=\"" + own + "\"", "value=\"" + elsewhere + "\"");
     }
 
