@@ -20,9 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 class FullDiskIT {
 
     /** Blocks of 1,024 bytes: room for a new database and some dozens of packages. */
-    private static final int BLOCKS = 3072;
+    private static final int BLOCKS = 6144;
 
-    private static final int MORE_THAN_FIT = 2_000;
+    private static final int MORE_THAN_FIT = 6_000;
 
     @TempDir
     Path folder;
