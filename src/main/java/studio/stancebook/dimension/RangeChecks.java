@@ -18,7 +18,10 @@ public final class RangeChecks {
 
     private RangeChecks() {}
 
-    /** What is out of range, by JSON name; lengths of an unscaled sketch need only be positive. */
+    /**
+     * What is out of range, by JSON name; lengths of an unscaled sketch need only be positive. Landmarks are plausible by the
+     * wheelbase: under one that is wrong by itself nothing is said of them.
+     */
     public static List<FieldError> problemsOf(DimensionSet set) {
         List<FieldError> problems = new ArrayList<>();
         boolean sketch = set.scale() == Scale.UNSCALED;
@@ -29,7 +32,9 @@ public final class RangeChecks {
                 check(dimension.key(), value, dimension.range(), dimension.unit(), problems);
             }
         });
-        set.landmarks().forEach((landmark, point) -> checkLandmark(set, landmark, point, problems));
+        if (set.scalar(Dimension.WHEELBASE).orElseThrow() > 0) {
+            set.landmarks().forEach((landmark, point) -> checkLandmark(set, landmark, point, problems));
+        }
         if (!sketch) {
             set.polylines().forEach((polyline, points) -> checkPoints(polyline, points, problems));
         }

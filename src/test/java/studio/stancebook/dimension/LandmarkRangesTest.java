@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import studio.stancebook.problem.FieldError;
 
 /** The shares are studio decision 0082; they come from common practice, no source. */
@@ -45,5 +47,21 @@ class LandmarkRangesTest {
                 RangeChecks.problemsOf(cowlAt(Scale.UNSCALED, 3.5, 0.6, 0.0014)).stream()
                         .map(FieldError::field)
                         .toList());
+    }
+
+    /** A negative wheelbase with a landmark was an error of the server. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-2850, 0})
+    void namesOnlyTheWheelbaseWhereThatIsWrong(double wheelbase) {
+        DimensionSet set = DimensionSet.builder()
+                .set(Dimension.WHEELBASE, wheelbase)
+                .set(Landmark.COWL, 500, 1160)
+                .build();
+        for (DimensionSet one :
+                List.of(set, set.toBuilder().scale(Scale.UNSCALED).build())) {
+            assertEquals(
+                    List.of("wheelbase"),
+                    RangeChecks.problemsOf(one).stream().map(FieldError::field).toList());
+        }
     }
 }
