@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import studio.stancebook.dimension.ClosingChecks;
+import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.Estimate;
@@ -19,6 +20,15 @@ import studio.stancebook.geometry.DegenerateShape;
 public final class MeasureChecks {
 
     private MeasureChecks() {}
+
+    /**
+     * Everything in range and everything closing, as an entry by hand must be.
+     *
+     * @throws studio.stancebook.dimension.ImpossibleDimensions naming each field under {@code dimensions.}
+     */
+    public static void requireSound(DimensionSet set) {
+        DimensionChecks.requireSound(set, disagreements(set));
+    }
 
     /** What does not agree; empty when nothing is recorded twice, or the underbody cannot be computed on its tyres. */
     public static List<Disagreement> disagreements(DimensionSet set) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +75,20 @@ class DimensionChangeTest {
         HttpResponse<String> answer = change(Map.of("changed", changed, "to", to));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains(says);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"unscaled, 0", "unscaled, -4", "millimetres, 0", "millimetres, -2850"})
+    void refusesToChangeWhatCannotBe(String scale, String wheelbase) {
+        for (Map<String, String> change : List.of(
+                Map.of("changed", "cowl", "x", "500", "z", "1170"),
+                Map.of("changed", "frontOverhang", "to", "900"),
+                Map.of("changed", "wheelbase", "to", "2850"))) {
+            Map<String, String> form = new HashMap<>(change);
+            form.put("dimensions.scale", scale);
+            form.put("dimensions.wheelbase", wheelbase);
+            assertThat(change(form).statusCode()).as(form.toString()).isEqualTo(422);
+        }
     }
 
     @Test

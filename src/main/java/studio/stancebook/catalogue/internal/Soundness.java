@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import studio.stancebook.dimension.ClosingChecks;
-import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Disagreement;
 import studio.stancebook.dimension.ImpossibleDimensions;
@@ -21,11 +20,11 @@ public final class Soundness {
 
     /** Everything in range and everything closing. */
     static void requireEnteredByHand(DimensionSet set) {
-        DimensionChecks.requireSound(set, MeasureChecks.disagreements(set));
+        MeasureChecks.requireSound(set);
     }
 
     /** Everything in range. */
-    static void requireInRange(DimensionSet set) {
+    public static void requireInRange(DimensionSet set) {
         refuse(rangeErrors(set));
     }
 

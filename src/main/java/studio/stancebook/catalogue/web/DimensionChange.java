@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import studio.stancebook.access.Permission;
 import studio.stancebook.access.RequiresPermission;
+import studio.stancebook.catalogue.internal.Soundness;
 import studio.stancebook.dimension.Dimension;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.Landmark;
@@ -48,13 +49,14 @@ class DimensionChange {
      *       <li>{@code to}: the new text of the dimension, or {@code x} and {@code z} of the landmark,
      *       <li>{@code givesWay}: the length that takes up a change of another one; the overall length where it is not named.
      *     </ul>
-     * @throws Impossible where the form or the change cannot be read
+     * @throws Impossible where the form or the change cannot be read, or a value of the form is out of range
      */
     @PostMapping("/dimensions/change")
     @RequiresPermission(Permission.CONTRIBUTE)
     Changed change(@RequestParam Map<String, String> all) {
         DimensionForm form = DimensionForm.typed(all);
         DimensionSet before = form.read(Origin.DRAWING);
+        Soundness.requireInRange(before);
         String key = all.getOrDefault("changed", "");
         DimensionSet after = Dimension.ofKey(key)
                 .map(dimension -> changed(before, dimension, form, all))
