@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import studio.stancebook.catalogue.internal.PackageReading;
+import studio.stancebook.classes.ClassSnapshot;
 import studio.stancebook.classes.ClassSnapshots;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.reshaping.TypicalPackage;
@@ -14,6 +15,11 @@ public class TypicalPackages {
 
     /** Of a larger class, every second, third, ... package is read, so that about as many are. */
     public static final int MOST_READ = 200;
+
+    /** What is kept with a class. */
+    private enum CachedPart {
+        TYPICAL
+    }
 
     private final PackageReading reading;
     private final ClassSnapshots classes;
@@ -29,9 +35,12 @@ public class TypicalPackages {
      * @throws studio.stancebook.classes.UnknownSegment if there is no such segment
      */
     public Optional<TypicalPackage> of(String segment) {
-        int packages = classes.of(segment).packages();
-        int step = Math.max(1, (packages + MOST_READ - 1) / MOST_READ);
-        List<DimensionSet> sets = reading.dimensionsIn(segment, step, MOST_READ);
-        return TypicalPackage.of(sets);
+        ClassSnapshot whole = classes.of(segment);
+        return whole.derived(CachedPart.TYPICAL, () -> TypicalPackage.of(read(whole)));
+    }
+
+    private List<DimensionSet> read(ClassSnapshot whole) {
+        int step = Math.max(1, (whole.packages() + MOST_READ - 1) / MOST_READ);
+        return reading.dimensionsIn(whole.segment(), step, MOST_READ);
     }
 }

@@ -3,6 +3,7 @@ package studio.stancebook.moves;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import studio.stancebook.dimension.ClosingChecks;
 import studio.stancebook.dimension.Dimension;
@@ -30,22 +31,22 @@ public record CarriedMove(SingleMove move, @Nullable GivesWay with) {
 
     /**
      * Those of some single moves that still bring a measure to the edge when the rest of the side view follows, and after which
-     * it closes as well as before.
+     * it closes as well as before; each is looked for when it is asked for.
      *
      * @param moves as {@link SingleMoves} found them for this measure and set
      */
-    public static List<CarriedMove> of(List<SingleMove> moves, Measure measure, DimensionSet set) {
+    public static Stream<CarriedMove> of(List<SingleMove> moves, Measure measure, DimensionSet set) {
         if (!(measure.of(new Subject(set)) instanceof Measured now)) {
-            return List.of();
+            return Stream.empty();
         }
-        List<CarriedMove> carried = new ArrayList<>();
-        for (SingleMove move : moves) {
-            ways(set, move).stream()
-                    .filter(one -> one.reaches(measure, set, now.value()))
-                    .findFirst()
-                    .ifPresent(carried::add);
-        }
-        return carried;
+        int open = ClosingChecks.of(set).size();
+        return moves.stream().flatMap(move -> {
+            double edge = valueAfter(set.moved(move.variable(), move.change()), measure);
+            double miss = MISS * Math.abs(edge - now.value());
+            return ways(set, move).stream()
+                    .filter(way -> way.reaches(edge, miss, measure, set, open))
+                    .limit(1);
+        });
     }
 
     private static List<CarriedMove> ways(DimensionSet set, SingleMove move) {
@@ -67,14 +68,15 @@ public record CarriedMove(SingleMove move, @Nullable GivesWay with) {
                 .isPresent();
     }
 
-    private boolean reaches(Measure measure, DimensionSet set, double now) {
-        double edge = measure.of(new Subject(set.moved(move.variable(), move.change()))) instanceof Measured alone
-                ? alone.value()
-                : Double.NaN;
+    private boolean reaches(double edge, double miss, Measure measure, DimensionSet set, int open) {
         DimensionSet after = appliedTo(set, move.change());
-        return measure.of(new Subject(after)) instanceof Measured carried
-                && Math.abs(carried.value() - edge) <= MISS * Math.abs(edge - now)
-                && ClosingChecks.of(after).size() <= ClosingChecks.of(set).size();
+        return Math.abs(valueAfter(after, measure) - edge) <= miss
+                && ClosingChecks.of(after).size() <= open;
+    }
+
+    /** NaN where the measure has no value. */
+    private static double valueAfter(DimensionSet after, Measure measure) {
+        return measure.of(new Subject(after)) instanceof Measured measured ? measured.value() : Double.NaN;
     }
 
     /**

@@ -2,6 +2,7 @@ package studio.stancebook.proposal;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Page;
@@ -104,6 +105,12 @@ public class Proposals {
     @Transactional(readOnly = true)
     public List<Decision> decisions(ProposalState state, int most) {
         return reading.decisions(state.id(), most);
+    }
+
+    /** The last decision on a revision of a proposal that was read. */
+    @Transactional(readOnly = true)
+    public Optional<Decision> decision(ProposalView proposal, int revision) {
+        return reading.decision(proposal.id(), revision);
     }
 
     /** The revisions of a proposal, newest first. */

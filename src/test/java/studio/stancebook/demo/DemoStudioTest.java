@@ -243,7 +243,8 @@ class DemoStudioTest {
             for (Finding finding : revision.assessment().findings()) {
                 Measure measure = registry.current().get(finding.measure());
                 DimensionSet set = revision.dimensions();
-                for (CarriedMove move : CarriedMove.of(revision.movesOf(finding.measure()), measure, set)) {
+                for (CarriedMove move : CarriedMove.of(revision.movesOf(finding.measure()), measure, set)
+                        .toList()) {
                     DimensionSet after = move.appliedTo(set, written(move, set));
                     DimensionChecks.requireSound(after, MeasureChecks.disagreements(after));
                     Measured value = (Measured) measure.of(new Subject(after));

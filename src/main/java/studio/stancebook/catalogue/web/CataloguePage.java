@@ -16,10 +16,10 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.PackageSummary;
+import studio.stancebook.catalogue.PackageThumbnails;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.drawing.rendering.CachedFragment;
-import studio.stancebook.drawing.rendering.FragmentCache;
 import studio.stancebook.measure.Measure;
 import studio.stancebook.measure.StudioMeasures;
 import studio.stancebook.problem.FieldErrors;
@@ -35,19 +35,19 @@ class CataloguePage {
     private final Segments segments;
     private final StudioMeasures measures;
     private final MessageSource messages;
-    private final FragmentCache fragments;
+    private final PackageThumbnails thumbnails;
 
     CataloguePage(
             Catalogue catalogue,
             Segments segments,
             StudioMeasures measures,
             MessageSource messages,
-            FragmentCache fragments) {
+            PackageThumbnails thumbnails) {
         this.catalogue = catalogue;
         this.segments = segments;
         this.measures = measures;
         this.messages = messages;
-        this.fragments = fragments;
+        this.thumbnails = thumbnails;
     }
 
     /**
@@ -68,9 +68,6 @@ class CataloguePage {
             int openQueries,
             boolean setAside,
             @Nullable CachedFragment picture) {}
-
-    /** What decides on a picture. */
-    private record PictureState(long id, long version) {}
 
     @GetMapping("/catalogue")
     String show(@ModelAttribute("form") CatalogueForm form, Pageable page, Model model, HttpServletResponse response) {
@@ -110,11 +107,7 @@ class CataloguePage {
                 measure == null ? "" : Formats.value(summary.shown(), measure),
                 summary.openQueries(),
                 summary.setAside(),
-                picture ? picture(summary) : null);
-    }
-
-    private CachedFragment picture(PackageSummary summary) {
-        return fragments.thumbnail(new PictureState(summary.id(), summary.version()), summary.dimensions());
+                picture ? thumbnails.of(summary) : null);
     }
 
     private Map<String, String> segmentChoices() {

@@ -23,8 +23,6 @@ import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.UnknownPackage;
 import studio.stancebook.catalogue.web.PackageLive.PackageDrawn;
 import studio.stancebook.classes.UnknownSegment;
-import studio.stancebook.dimension.ImpossibleDimensions;
-import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.problem.Conflict;
@@ -91,7 +89,7 @@ class PackageEditing {
     @PostMapping(params = "draw")
     String draw(@ModelAttribute PackageForm form, @RequestParam Map<String, String> all, Model model) {
         DimensionForm typed = DimensionForm.typed(all);
-        return newForm(form, typed, readErrors(typed), drawnAgain(form, typed), model);
+        return newForm(form, typed, typed.faults(), drawnAgain(form, typed), model);
     }
 
     @PostMapping(path = "/{id}", params = "draw")
@@ -101,16 +99,7 @@ class PackageEditing {
             @RequestParam Map<String, String> all,
             Model model) {
         DimensionForm typed = DimensionForm.typed(all);
-        return editForm(id, form, typed, readErrors(typed), drawnAgain(id, form, typed), model);
-    }
-
-    private static FieldErrors readErrors(DimensionForm typed) {
-        try {
-            typed.read(Origin.DRAWING);
-            return FieldErrors.none();
-        } catch (ImpossibleDimensions wrong) {
-            return FieldErrors.of(wrong, "name");
-        }
+        return editForm(id, form, typed, typed.faults(), drawnAgain(id, form, typed), model);
     }
 
     private static PackageDrawn drawnAgain(PackageForm form, DimensionForm typed) {

@@ -9,7 +9,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import studio.stancebook.access.Permission;
 import studio.stancebook.access.RequiresPermission;
-import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
@@ -45,7 +44,7 @@ class PackageLive {
 
         /** Of a refused form: wrong values of it as they were saved. */
         static PackageDrawn of(DimensionForm typed, DimensionForm saved, String name) {
-            return DrawableForm.of(typed, saved, PackageLive::requireSound)
+            return DrawableForm.of(typed, saved, MeasureChecks::requireSound)
                     .map(form -> of(form.set(), name, form.mended() ? "partly" : "typed"))
                     .orElseGet(PackageDrawn::empty);
         }
@@ -60,7 +59,7 @@ class PackageLive {
             HttpServletResponse response) {
         try {
             DimensionSet set = DimensionForm.typed(parameters).read(Origin.DRAWING);
-            requireSound(set);
+            MeasureChecks.requireSound(set);
             model.addAttribute("live", PackageDrawn.of(set, name, "typed"));
             return "catalogue/live :: drawn";
         } catch (ImpossibleDimensions impossible) {
@@ -70,9 +69,5 @@ class PackageLive {
             model.addAttribute("links", ErrorLink.of(impossible.errors()));
             return "dimension/live :: wrong";
         }
-    }
-
-    private static void requireSound(DimensionSet set) {
-        DimensionChecks.requireSound(set, MeasureChecks.disagreements(set));
     }
 }

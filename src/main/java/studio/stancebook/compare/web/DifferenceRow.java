@@ -63,7 +63,7 @@ record DifferenceRow(String measure, String definition, String unit, String refe
     }
 
     private static String fixed(Measure measure, double value) {
-        return minus(NumberText.fixed(LeaningAngles.value(measure.key(), value), measure.decimals()));
+        return NumberText.shown(LeaningAngles.value(measure.key(), value), measure.decimals());
     }
 
     private static String signed(double value, int decimals) {

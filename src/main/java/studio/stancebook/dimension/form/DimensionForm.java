@@ -11,6 +11,7 @@ import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.ImpossibleDimensions;
 import studio.stancebook.dimension.Origin;
 import studio.stancebook.problem.FieldError;
+import studio.stancebook.problem.FieldErrors;
 
 /**
  * A dimension set as typed into a page: texts by the name of their input, and what is wrong with them. Inputs are named
@@ -98,6 +99,16 @@ public record DimensionForm(Map<String, String> typed, List<FieldError> errors) 
     /** The value of a dimension typed into this form; empty where it is no number. */
     public OptionalDouble value(Dimension dimension, String text) {
         return new FormReader(this).value(dimension, text);
+    }
+
+    /** The inputs that cannot be read. */
+    public FieldErrors faults() {
+        try {
+            read(Origin.DRAWING);
+            return FieldErrors.none();
+        } catch (ImpossibleDimensions unreadable) {
+            return FieldErrors.of(unreadable, PREFIX + Dimension.WHEELBASE.key());
+        }
     }
 
     /** A length typed into this form, in mm; empty where it is no number. */

@@ -30,7 +30,6 @@ import studio.stancebook.band.Finding;
 import studio.stancebook.band.Verdict;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.measure.MeasureChecks;
 import studio.stancebook.problem.Forbidden;
@@ -220,7 +219,7 @@ public class ProposalReading {
     /** What the bands of now would say of other dimensions of a proposal that the person may change. */
     public ProposalPreview preview(long id, DimensionSet dimensions, SignedIn who) {
         ProposalView proposal = forChange(id, who);
-        DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+        MeasureChecks.requireSound(dimensions);
         Assessment found = judge.verdicts(dimensions, proposal.segment().key());
         return new ProposalPreview(proposal, dimensions, found);
     }
@@ -228,7 +227,7 @@ public class ProposalReading {
     /** What the bands of now would say of a proposal that there is not yet. */
     public Assessment preview(String segment, DimensionSet dimensions, SignedIn who) {
         requireMayMake(who);
-        DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+        MeasureChecks.requireSound(dimensions);
         return judge.verdicts(dimensions, segment);
     }
 
@@ -260,7 +259,17 @@ public class ProposalReading {
 
     /** The decisions on a proposal, the last first, by the names that people have now. */
     public List<Decision> decisions(long id, int most) {
-        List<StoredDecision> found = decisions.findByProposalIdOrderByIdDesc(id, Limit.of(most));
+        return named(decisions.findByProposalIdOrderByIdDesc(id, Limit.of(most)));
+    }
+
+    /** The last decision on a revision. */
+    public Optional<Decision> decision(long id, int revision) {
+        return decisions
+                .findFirstByProposalIdAndRevisionOrderByIdDesc(id, revision)
+                .flatMap(found -> named(List.of(found)).stream().findFirst());
+    }
+
+    private List<Decision> named(List<StoredDecision> found) {
         Map<Long, PersonName> names =
                 directory.named(found.stream().map(StoredDecision::decidedBy).collect(Collectors.toSet()));
         return found.stream()

@@ -13,7 +13,6 @@ import studio.stancebook.activity.ActivityEvent;
 import studio.stancebook.activity.FieldValues;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
-import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionJson;
 import studio.stancebook.dimension.DimensionSet;
 import studio.stancebook.dimension.DimensionSetBuilder;
@@ -214,7 +213,7 @@ public class ProposalWriting {
         boolean texts = !errors.isEmpty();
         if (dimensions != null) {
             try {
-                DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+                MeasureChecks.requireSound(dimensions);
             } catch (ImpossibleDimensions impossible) {
                 errors.addAll(impossible);
             }

@@ -1,6 +1,7 @@
 package studio.stancebook.proposal.internal;
 
 import java.util.List;
+import java.util.Optional;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.repository.Repository;
 
@@ -8,6 +9,8 @@ import org.springframework.data.repository.Repository;
 interface StoredDecisions extends Repository<StoredDecision, Long> {
 
     StoredDecision save(StoredDecision decision);
+
+    Optional<StoredDecision> findFirstByProposalIdAndRevisionOrderByIdDesc(long proposalId, int revision);
 
     /** The last first. */
     List<StoredDecision> findByProposalIdOrderByIdDesc(long proposalId, Limit most);

@@ -22,7 +22,8 @@ import studio.stancebook.quantity.NumberText;
 @Component
 class FindingWords {
 
-    private static final int MOST_MOVES = 3;
+    /** As many moves are said of a measure. */
+    static final int MOST_MOVES = 3;
 
     /** What the keys of lengths in tyre diameters end with. */
     private static final String IN_WHEELS = "-in-wheels";

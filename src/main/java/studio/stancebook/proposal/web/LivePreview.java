@@ -2,6 +2,7 @@ package studio.stancebook.proposal.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
@@ -79,9 +80,9 @@ class LivePreview {
      * @param saved the form as it was first shown
      * @param start what it shows when nothing of what was typed can be drawn
      */
-    LiveView refused(Subject subject, DimensionForm typed, DimensionForm saved, Trial trial, LiveView start) {
+    LiveView refused(Subject subject, DimensionForm typed, DimensionForm saved, Trial trial, Supplier<LiveView> start) {
         return DrawableForm.of(typed, saved, trial::of)
                 .map(drawn -> view(subject, drawn.set(), trial.of(drawn.set()), drawn.mended() ? "partly" : "typed"))
-                .orElse(start);
+                .orElseGet(start);
     }
 }

@@ -16,9 +16,7 @@ import studio.stancebook.access.Permission;
 import studio.stancebook.access.RequiresPermission;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
-import studio.stancebook.dimension.DimensionChecks;
 import studio.stancebook.dimension.DimensionSet;
-import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.measure.MeasureChecks;
@@ -117,12 +115,7 @@ class NewProposal {
             @AuthenticationPrincipal SignedIn who,
             Model model) {
         DimensionForm typed = DimensionForm.typed(parameters);
-        try {
-            typed.read(Origin.DRAWING);
-            return form(form, typed, FieldErrors.none(), refused(form, typed, who), model);
-        } catch (Impossible refusal) {
-            return form(form, typed, FieldErrors.of(refusal, "name"), refused(form, typed, who), model);
-        }
+        return form(form, typed, typed.faults(), refused(form, typed, who), model);
     }
 
     @PostMapping("/new/preview")
@@ -136,7 +129,7 @@ class NewProposal {
     }
 
     private LiveView refused(ProposalForm form, DimensionForm typed, SignedIn who) {
-        return live.refused(subject(form), typed, DimensionForm.blank(), trial(form, who), LiveView.empty());
+        return live.refused(subject(form), typed, DimensionForm.blank(), trial(form, who), LiveView::empty);
     }
 
     private LivePreview.Trial trial(ProposalForm form, SignedIn who) {
@@ -144,7 +137,7 @@ class NewProposal {
             if (choices.segments().containsKey(form.segmentKey())) {
                 return proposals.preview(form.segmentKey(), dimensions, who);
             }
-            DimensionChecks.requireSound(dimensions, MeasureChecks.disagreements(dimensions));
+            MeasureChecks.requireSound(dimensions);
             return null;
         };
     }

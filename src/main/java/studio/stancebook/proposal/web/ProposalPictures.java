@@ -131,7 +131,9 @@ class ProposalPictures {
     private List<CarriedMove> carried(Finding finding, RevisionView revision) {
         return measures.current()
                 .find(finding.measure())
-                .map(measure -> CarriedMove.of(revision.movesOf(measure.key()), measure, revision.dimensions()))
+                .map(measure -> CarriedMove.of(revision.movesOf(measure.key()), measure, revision.dimensions())
+                        .limit(FindingWords.MOST_MOVES)
+                        .toList())
                 .orElse(List.of());
     }
 

@@ -17,8 +17,6 @@ import studio.stancebook.access.SignedIn;
 import studio.stancebook.band.Assessment;
 import studio.stancebook.drawing.rendering.DownloadName;
 import studio.stancebook.paper.PdfWriter;
-import studio.stancebook.proposal.Decision;
-import studio.stancebook.proposal.ProposalState;
 import studio.stancebook.proposal.ProposalView;
 import studio.stancebook.proposal.Proposals;
 import studio.stancebook.proposal.RevisionView;
@@ -26,8 +24,6 @@ import studio.stancebook.proposal.RevisionView;
 /** The sheet of a proposal for a review. */
 @Controller
 class ReviewSheetCalls {
-
-    private static final int MOST_DECISIONS = 100;
 
     private final Proposals proposals;
     private final ProposalPictures pictures;
@@ -55,7 +51,7 @@ class ReviewSheetCalls {
                 shown,
                 pictures.sideView(proposal.name(), shown.dimensions(), shown.assessment()),
                 pictures.assessment(shown, before(id, shown, who)),
-                decisionOn(shown, proposals.state(id, revision, who)),
+                proposals.decision(proposal, shown.number()).orElse(null),
                 messages,
                 LocalDate.now(clock));
         return ResponseEntity.ok()
@@ -63,13 +59,6 @@ class ReviewSheetCalls {
                         .header())
                 .contentType(MediaType.APPLICATION_PDF)
                 .body(PdfWriter.of(sheet.page()));
-    }
-
-    private @Nullable Decision decisionOn(RevisionView shown, ProposalState state) {
-        return proposals.decisions(state, MOST_DECISIONS).stream()
-                .filter(decision -> decision.revision() == shown.number())
-                .findFirst()
-                .orElse(null);
     }
 
     private List<Assessment> before(long id, RevisionView shown, SignedIn who) {

@@ -19,8 +19,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.dimension.DimensionSet;
-import studio.stancebook.dimension.ImpossibleDimensions;
-import studio.stancebook.dimension.Origin;
 import studio.stancebook.dimension.form.DimensionForm;
 import studio.stancebook.dimension.form.ErrorLink;
 import studio.stancebook.dimension.form.VersionRow;
@@ -106,13 +104,7 @@ class RevisionEditing {
         ProposalView now = proposals.forChange(id, who);
         DimensionForm typed = DimensionForm.typed(parameters);
         model.addAttribute("from", revision == null ? now.newest().number() : revision);
-        LiveView drawn = preview.refused(now, typed, who);
-        try {
-            typed.read(Origin.DRAWING);
-            return form(now, form, typed, FieldErrors.none(), drawn, model);
-        } catch (ImpossibleDimensions refusal) {
-            return form(now, form, typed, FieldErrors.of(refusal, "note"), drawn, model);
-        }
+        return form(now, form, typed, typed.faults(), preview.refused(now, typed, who), model);
     }
 
     private String form(

@@ -45,7 +45,11 @@ class RevisionPreview {
     LiveView refused(ProposalView proposal, DimensionForm typed, SignedIn who) {
         DimensionSet newest = proposal.newest().dimensions();
         return live.refused(
-                subject(proposal), typed, DimensionForm.of(newest), trial(proposal, who), start(proposal, newest, who));
+                subject(proposal),
+                typed,
+                DimensionForm.of(newest),
+                trial(proposal, who),
+                () -> start(proposal, newest, who));
     }
 
     private LivePreview.Trial trial(ProposalView proposal, SignedIn who) {

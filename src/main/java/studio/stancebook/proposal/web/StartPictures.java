@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import studio.stancebook.access.SignedIn;
 import studio.stancebook.catalogue.Catalogue;
 import studio.stancebook.catalogue.CatalogueFilter;
+import studio.stancebook.catalogue.PackageThumbnails;
 import studio.stancebook.catalogue.SegmentName;
 import studio.stancebook.catalogue.Segments;
 import studio.stancebook.catalogue.TypicalPackages;
@@ -36,6 +37,7 @@ class StartPictures {
     private final Catalogue catalogue;
     private final Proposals proposals;
     private final ProposalThumbnails thumbnails;
+    private final PackageThumbnails packages;
     private final FragmentCache fragments;
 
     StartPictures(
@@ -45,6 +47,7 @@ class StartPictures {
             Catalogue catalogue,
             Proposals proposals,
             ProposalThumbnails thumbnails,
+            PackageThumbnails packages,
             FragmentCache fragments) {
         this.segments = segments;
         this.classes = classes;
@@ -52,6 +55,7 @@ class StartPictures {
         this.catalogue = catalogue;
         this.proposals = proposals;
         this.thumbnails = thumbnails;
+        this.packages = packages;
         this.fragments = fragments;
     }
 
@@ -67,9 +71,6 @@ class StartPictures {
 
     /** What decides on the picture of a segment. */
     private record TypicalState(String segment, long classState) {}
-
-    /** What decides on the picture of a benchmark. */
-    private record BenchmarkState(long id, long version) {}
 
     /** What is typical of each segment that has packages. */
     List<Choice> segments() {
@@ -99,11 +100,7 @@ class StartPictures {
             return List.of();
         }
         return catalogue.search(filter, PageRequest.of(0, MOST_BENCHMARKS, Sort.by("name"))).stream()
-                .map(one -> new Choice(
-                        String.valueOf(one.id()),
-                        one.name(),
-                        one.segmentName(),
-                        fragments.thumbnail(new BenchmarkState(one.id(), one.version()), one.dimensions())))
+                .map(one -> new Choice(String.valueOf(one.id()), one.name(), one.segmentName(), packages.of(one)))
                 .toList();
     }
 
