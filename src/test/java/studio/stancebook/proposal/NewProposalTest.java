@@ -151,7 +151,7 @@ class NewProposalTest {
         String form = designer.get("/proposals/new?from=nothing").body();
         assertThat(form)
                 .contains("Type a wheelbase and a tyre, and the drawing begins.")
-                .contains("<option value=\"\">Choose one</option>");
+                .contains("<option value=\"\" selected=\"selected\">Choose one</option>");
     }
 
     @Test

@@ -9,19 +9,28 @@ import studio.stancebook.dimension.Origin;
 /**
  * What the form for a package offers to choose from.
  *
- * @param segments names by key
+ * @param segments names by key; first '' for none, unless there are no segments
  * @param origins words by key
  */
 record PackageChoices(Map<String, String> segments, Map<String, String> origins) {
 
-    static PackageChoices of(List<SegmentView> all) {
+    /** @param choose words for a segment that is not chosen yet */
+    static PackageChoices of(List<SegmentView> all, String choose) {
         Map<String, String> segments = new LinkedHashMap<>();
+        if (!all.isEmpty()) {
+            segments.put("", choose);
+        }
         all.forEach(segment -> segments.put(segment.key(), segment.name()));
+        return new PackageChoices(segments, sources());
+    }
+
+    /** Words of each source of values, by key. */
+    static Map<String, String> sources() {
         Map<String, String> origins = new LinkedHashMap<>();
         for (Origin origin : Origin.values()) {
             origins.put(origin.key(), origin.label());
         }
-        return new PackageChoices(segments, origins);
+        return origins;
     }
 
     /** Public because the page asks. */

@@ -3,6 +3,8 @@ package studio.stancebook.catalogue.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -40,8 +42,10 @@ class PackageEditing {
     private final Catalogue catalogue;
     private final Segments segments;
     private final BothVersions bothVersions;
+    private final MessageSource messages;
 
-    PackageEditing(Catalogue catalogue, Segments segments, BothVersions bothVersions) {
+    PackageEditing(Catalogue catalogue, Segments segments, BothVersions bothVersions, MessageSource messages) {
+        this.messages = messages;
         this.catalogue = catalogue;
         this.segments = segments;
         this.bothVersions = bothVersions;
@@ -49,7 +53,8 @@ class PackageEditing {
 
     @ModelAttribute("choices")
     PackageChoices choices() {
-        return PackageChoices.of(segments.all());
+        return PackageChoices.of(
+                segments.all(), messages.getMessage("web.form.choose", null, LocaleContextHolder.getLocale()));
     }
 
     /** @param of the id of a package that the form is filled with, as for another version of the same vehicle */

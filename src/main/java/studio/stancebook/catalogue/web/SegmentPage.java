@@ -71,7 +71,7 @@ class SegmentPage {
         ClassSnapshot whole = snapshots.of(segment.id(), segment.key(), segment.revision());
         model.addAttribute("segment", segment);
         model.addAttribute("drawn", picture.of(segment));
-        model.addAttribute("origins", PackageChoices.of(List.of()).origins());
+        model.addAttribute("origins", PackageChoices.sources());
         model.addAttribute("errors", FieldErrors.none());
         try {
             addClass(model, whole.part(form.filter()), form.quantiles());

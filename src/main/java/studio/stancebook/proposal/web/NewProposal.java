@@ -159,7 +159,7 @@ class NewProposal {
 
     private String form(ProposalForm form, DimensionForm dimensions, FieldErrors errors, LiveView drawn, Model model) {
         model.addAttribute("form", form);
-        model.addAttribute("segments", choices.segments());
+        model.addAttribute("segments", choices.segmentsToChoose());
         model.addAttribute("dimensions", dimensions.with(errors.all()));
         model.addAttribute("errors", errors);
         model.addAttribute("links", ErrorLink.of(errors.all()));

@@ -30,6 +30,17 @@ class ProposalChoices {
         return names;
     }
 
+    /** To choose from, with none chosen beforehand; empty where there are no segments. */
+    Map<String, String> segmentsToChoose() {
+        Map<String, String> known = segments();
+        Map<String, String> choices = new LinkedHashMap<>();
+        if (!known.isEmpty()) {
+            choices.put("", messages.getMessage("web.form.choose", null, LocaleContextHolder.getLocale()));
+        }
+        choices.putAll(known);
+        return choices;
+    }
+
     Map<String, String> allStages() {
         Map<String, String> stages = any();
         for (Stage stage : Stage.values()) {
